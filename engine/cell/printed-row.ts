@@ -1,0 +1,118 @@
+// A row of characters as the owner typed it or a reader saw it: cells with doubt, and what stands between them.
+import type {RowText} from "../rule/garment.ts";
+import {typedCell, unreadableCell, type CellWeights} from "./look-alike.ts";
+
+/** What can stand between two neighbouring characters. */
+export const separators = ["", " ", "-", ".", "/"] as const;
+export type Separator = (typeof separators)[number];
+/** Weight of each separator at one boundary, in the order of `separators`; a plain typed boundary has a single 1. */
+export type BoundaryWeights = readonly number[];
+
+export interface PrintedCell {
+  readonly weights: CellWeights;
+  /** How the cell is shown again: its character, ? or 3/8. */
+  readonly shown: string;
+  readonly doubtful: boolean;
+}
+
+export interface PrintedRow {
+  readonly cells: readonly PrintedCell[];
+  /** One fewer than cells. */
+  readonly boundaries: readonly BoundaryWeights[];
+  readonly at: string | null;
+  /** The row in one line, as the key of caches and for messages. */
+  readonly text: string;
+}
+
+/** A row that could not be understood: what stands there and why it does not read. */
+export interface RowSlip {
+  readonly slip: string;
+}
+
+const boundary = (separator: Separator): BoundaryWeights => separators.map((s) => (s === separator ? 1 : 0));
+const plain = new Map(separators.map((s) => [s, boundary(s)]));
+
+/**
+ * Reads a row as typed.
+ * `?` is an unreadable character, `(3/8)` is 3 or 8 alike, `(8:80/3:15/6:5)` weighs them. Blanks in a row are one gap; blanks around
+ * a dash, dot or slash are dropped, and so are other signs, which say nothing of a date.
+ * @returns the row, or what does not read
+ * @example
+ * readTypedRow("3 (3/8)  21").cells.length // -> 4
+ */
+export function readTypedRow(typed: string, at: string | null = null): PrintedRow | RowSlip {
+  const cells: PrintedCell[] = [];
+  const between: Separator[] = [];
+  let pending: Separator = "";
+  const text = typed.toUpperCase().slice(0, 200);
+  const add = (cell: PrintedCell) => {
+    if (cells.length > 0) between.push(pending);
+    cells.push(cell);
+    pending = "";
+  };
+  for (let i = 0; i < text.length; i++) {
+    const sign = text[i]!;
+    if (sign === "(") {
+      const close = text.indexOf(")", i);
+      const cell = close < 0 ? null : readChoice(text.slice(i + 1, close));
+      if (!cell) return {slip: `${text.slice(i, close < 0 ? undefined : close + 1)} is not a choice like (3/8) or (8:80/3:20)`};
+      add(cell);
+      i = close;
+    } else if (sign === "?") {
+      add({weights: unreadableCell, shown: "?", doubtful: true});
+    } else if (/[0-9A-Z]/.test(sign)) {
+      add({weights: typedCell(sign), shown: sign, doubtful: false});
+    } else if (/[-–—]/.test(sign)) {
+      pending = "-";
+    } else if (sign === "." || sign === "/") {
+      pending = sign;
+    } else if (/\s/.test(sign) && pending === "") {
+      pending = " ";
+    }
+  }
+  return {cells, boundaries: between.map((s) => plain.get(s)!), at, text: at ? `${text.trim()} @${at}` : text.trim()};
+}
+
+function readChoice(inside: string): PrintedCell | null {
+  const weights: Record<string, number> = {};
+  for (const part of inside.split("/")) {
+    const match = /^\s*([0-9A-Z])\s*(?::\s*(\d+(?:\.\d+)?)\s*%?\s*)?$/.exec(part);
+    if (!match) return null;
+    weights[match[1]!] = (weights[match[1]!] ?? 0) + (match[2] === undefined ? 1 : Number(match[2]));
+  }
+  return doubtfulCell(weights);
+}
+
+/** A cell that may be one of several characters; null when no weight is above 0. */
+export function doubtfulCell(weights: Readonly<Record<string, number>>): PrintedCell | null {
+  const entries = Object.entries(weights).filter(([character, w]) => w > 0 && Number.isFinite(w) && character.length === 1);
+  const total = entries.reduce((sum, [, w]) => sum + w, 0);
+  if (!(total > 0) || !Number.isFinite(total)) return null;
+  entries.sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
+  return {
+    weights: new Map(entries.map(([character, w]) => [character.toUpperCase(), w / total])),
+    shown: entries.map(([character]) => character.toUpperCase()).join("/"),
+    doubtful: entries.length > 1,
+  };
+}
+
+/** Reads a row in any of the written forms of a garment file. */
+export function readRow(row: RowText): PrintedRow | RowSlip {
+  if (typeof row === "string") return readTypedRow(row);
+  if ("text" in row) return readTypedRow(row.text, row.at ?? null);
+  const parts: string[] = [];
+  for (const cell of row.cells) {
+    if (typeof cell === "string") parts.push(cell);
+    else {
+      const read = doubtfulCell(cell.either);
+      if (!read) return {slip: "a cell gives no character a weight above 0"};
+      parts.push(`(${[...read.weights].map(([character, w]) => `${character}:${w.toFixed(9)}`).join("/")})`);
+    }
+  }
+  return readTypedRow(parts.join(""), row.at ?? null);
+}
+
+/** A piece of a row, by cell positions; `from` included, `until` not. */
+export function sliceText(row: PrintedRow, from: number, until: number): string {
+  return row.cells.slice(from, until).map((cell) => (cell.doubtful && cell.shown !== "?" ? `(${cell.shown})` : cell.shown)).join("");
+}

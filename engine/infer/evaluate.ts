@@ -1,0 +1,58 @@
+// Joins the factors of every case of one possible maker into the joint chance of month and everything seen.
+import {multiplyInto, sum} from "../num/vector.ts";
+import {constant} from "../mark/ready-mark.ts";
+import type {Case} from "../rule/when.ts";
+import {casesOf, type CaseSpace, type WeighedCase} from "./cases.ts";
+import type {Evidence, Seen} from "./evidence.ts";
+import {everything, factorsOf, type Factor, type Scope} from "./factors.ts";
+
+export interface CaseJoint {
+  readonly case: Case;
+  readonly weight: number;
+  readonly factors: readonly Factor[];
+  /** Chance of month and everything seen, in this case, the maker's prior and the case's weight included. */
+  readonly joint: Float64Array;
+}
+
+export interface Evaluation {
+  readonly evidence: Evidence;
+  readonly space: CaseSpace;
+  readonly cases: readonly CaseJoint[];
+  /** The sum over cases. */
+  readonly joint: Float64Array;
+  /** Product of the chances of marks that only another maker's book knows. */
+  readonly foreign: number;
+}
+
+/** Evaluates what was seen for one possible maker. */
+export function evaluate(evidence: Evidence, seen: Seen): Evaluation {
+  const space = casesOf(evidence, seen);
+  const foreign = evidence.foreign.reduce((product, {chance}) => product * chance, 1);
+  const n = evidence.view.prior.length;
+  const cases = space.cases.map((c) => caseJoint(evidence, space, c, everything, foreign));
+  const joint = constant(n, 0);
+  for (const c of cases) for (let t = 0; t < n; t++) joint[t]! += c.joint[t]!;
+  return {evidence, space, cases, joint, foreign};
+}
+
+function caseJoint(evidence: Evidence, space: CaseSpace, c: WeighedCase, scope: Scope, foreign: number): CaseJoint {
+  const factors = factorsOf(evidence, space, c.case, scope);
+  const joint = evidence.view.prior.map((p) => p * c.weight * foreign);
+  for (const {vector} of factors) multiplyInto(joint, vector);
+  return {case: c.case, weight: c.weight, factors, joint};
+}
+
+/**
+ * The joint by month, case by case, with the marks or pieces of another scope.
+ * @param changed  ids of the marks and pieces in which the scope differs; a hub without them is taken over
+ */
+export function rescoped({evidence, space, cases, foreign}: Evaluation, scope: Scope, changed: readonly string[]): Float64Array[] {
+  return cases.map((c) => {
+    const hub = c.factors.find((factor) => factor.hub && !changed.some((id) => factor.ids.includes(id) || factor.pieces.includes(id)));
+    const joint = evidence.view.prior.map((p) => p * c.weight * foreign);
+    for (const {vector} of factorsOf(evidence, space, c.case, scope, hub)) multiplyInto(joint, vector);
+    return joint;
+  });
+}
+
+export const totalOf = (vectors: readonly Float64Array[]): number => sum(vectors.map((vector) => sum(vector)));

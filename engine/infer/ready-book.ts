@@ -1,0 +1,155 @@
+// A rule book made ready for an axis: marks, schemes, code lists and label layouts, with what they remember between garments.
+import type {PrintedRow} from "../cell/printed-row.ts";
+import {choiceKind, type Shares} from "../mark/choice.ts";
+import {codedKind, schemeShares, type SchemeShares} from "../mark/coded.ts";
+import {presenceKind} from "../mark/presence.ts";
+import {constant, readyMark, type MarkKind, type ReadyMark} from "../mark/ready-mark.ts";
+import {serialKind} from "../mark/serial.ts";
+import {parseMonth} from "../month/month.ts";
+import {readyCodes, type ReadyCodes} from "../row/code-list.ts";
+import {parseFreely} from "../row/free.ts";
+import {parseByLayout, type RowGrammar} from "../row/layout.ts";
+import {codeNames, type CodeName, type ParseResult} from "../row/parse.ts";
+import type {Book, LayoutRow, Mark, RepeatMark} from "../rule/schema.ts";
+import {holds, type Case, type Distinctions} from "../rule/when.ts";
+import {readyScheme, type ReadyScheme} from "../scheme/scheme.ts";
+import {heights, windowOf, type Span} from "../window/window.ts";
+
+export interface ReadyBook {
+  readonly book: Book;
+  readonly axis: Span;
+  readonly n: number;
+  readonly marks: ReadonlyMap<string, ReadyMark>;
+  readonly schemes: readonly ReadyScheme[];
+  readonly codes: Readonly<Record<CodeName, ReadyCodes | null>>;
+  readonly label: ReadyLabel | null;
+  /** 1 for months that the book covers, else 0. */
+  readonly covers: Float64Array;
+  /** Every way to read a row by a layout row, or freely when that is null. Remembered. */
+  parse(row: PrintedRow, layout: LayoutRow | null): ParseResult;
+}
+
+export interface ReadyLabel {
+  readonly mark: ReadyMark;
+  readonly kinds: ReadonlyMap<string, {readonly layout: readonly LayoutRow[]; readonly schemes: readonly ReadyScheme[]}>;
+  readonly extra: number;
+  shares(in_: Case): Shares;
+  /** Shares of the schemes that may date a label kind in a case. */
+  dating(kind: string, in_: Case): SchemeShares;
+}
+
+/** The id under which a garment's label kind is stated. */
+export const labelId = "label";
+const unknownDates = 0.05;
+const remembered = 2000;
+
+/** Makes a book ready. The book has been validated: references hold. */
+export function readyBook(book: Book, axis: Span): ReadyBook {
+  const n = axis.until - axis.from + 1;
+  const schemes = Object.entries(book.schemes).map(([id, scheme]) => readyScheme(id, scheme, axis));
+  const codes = Object.fromEntries(codeNames.map((name) => [name, codesOf(book, name, axis)])) as Record<CodeName, ReadyCodes | null>;
+  const grammar: RowGrammar = {
+    schemes,
+    codes: Object.fromEntries(codeNames.map((name) => [name, codes[name] && {widest: codes[name].widest, prefix: codes[name].list.prefix}])) as RowGrammar["codes"],
+    figures: {size: book.fields.size?.figures ?? [2, 2], inspector: book.fields.inspector?.figures ?? [1, 2], other: book.fields.other?.figures ?? [1, 4]},
+  };
+  const temperOf = (id: string) => Object.values(book.groups).find((group) => group.marks.includes(id))?.temper ?? 1;
+  const marks = new Map(
+    Object.entries(book.marks).map(([id, mark]) => [id, readyMark(id, book.book, mark, temperOf(id), kindOf(mark, schemes, axis, n))]),
+  );
+  const parses = new Map<LayoutRow | null, Map<string, ParseResult>>();
+  const from = parseMonth(book.covers.from)!;
+  const until = book.covers.until ? parseMonth(book.covers.until)! : axis.until;
+  return {
+    book,
+    axis,
+    n,
+    marks,
+    schemes,
+    codes,
+    label: readyLabel(book, schemes, axis, temperOf(labelId)),
+    covers: Float64Array.from({length: n}, (_, t) => (axis.from + t >= from && axis.from + t <= until ? 1 : 0)),
+    parse(row, layout) {
+      let known = parses.get(layout);
+      if (!known) parses.set(layout, (known = new Map()));
+      let found = known.get(row.text);
+      if (!found) {
+        found = {row, parses: layout ? parseByLayout(row, layout, grammar) : parseFreely(row, grammar)};
+        if (known.size >= remembered) known.delete(known.keys().next().value!);
+        known.set(row.text, found);
+      }
+      return found;
+    },
+  };
+}
+
+function codesOf(book: Book, name: CodeName, axis: Span): ReadyCodes | null {
+  const list = name === "plant" ? book.plants : name === "lot" ? book.lots : book.fabrics;
+  return list ? readyCodes(list, axis) : null;
+}
+
+function kindOf(mark: Mark, schemes: readonly ReadyScheme[], axis: Span, n: number): MarkKind {
+  switch (mark.kind) {
+    case "choice":
+      return choiceKind(mark, axis);
+    case "presence":
+      return presenceKind(mark, axis);
+    case "serial":
+      return serialKind(mark, axis);
+    case "coded":
+      return codedKind(mark, schemes.filter(({id}) => mark.schemes.includes(id)), n);
+    case "repeat":
+      return repeatKind(mark, axis, n);
+  }
+}
+
+/** Share of garments that carry a repeat, by month. */
+export function repeatShare(mark: RepeatMark, axis: Span): Float64Array {
+  return heights(windowOf(mark.window), axis).map((h) => mark.outside + (mark.inside - mark.outside) * h);
+}
+
+/** A repeat without a text (none there) is an ordinary mark; with one it is tied to the label, see `hub.ts`. */
+function repeatKind(mark: RepeatMark, axis: Span, n: number): MarkKind {
+  return {
+    chance(seen, in_) {
+      if (seen.kind !== "missing") return constant(n, 1);
+      if (!holds(mark.when, in_)) return constant(n, 1 - mark.elsewhere);
+      return repeatShare(mark, axis).map((s) => mark.lost + (1 - mark.lost) * (1 - s));
+    },
+    outcomes: () => [],
+    distinguish: (into) => into.note(mark.when),
+  };
+}
+
+function readyLabel(book: Book, schemes: readonly ReadyScheme[], axis: Span, temper: number): ReadyLabel | null {
+  if (!book.labels) return null;
+  const labels = book.labels;
+  const n = axis.until - axis.from + 1;
+  const kind = choiceKind({...labels, values: labels.kinds}, axis);
+  const kinds = new Map(
+    Object.entries(labels.kinds).map(([id, label]) => [
+      id,
+      {layout: label.rows, schemes: label.schemes ? schemes.filter((scheme) => label.schemes!.includes(scheme.id)) : schemes},
+    ]),
+  );
+  const dates = new Map<string, SchemeShares>();
+  const mark: Mark = {...labels, kind: "choice", values: labels.kinds};
+  return {
+    mark: readyMark(labelId, book.book, mark, temper, {
+      ...kind,
+      distinguish(into: Distinctions) {
+        kind.distinguish(into);
+        for (const {scheme} of schemes) into.note(scheme.when);
+      },
+    }),
+    kinds,
+    extra: labels.extra,
+    shares: kind.shares,
+    dating(id, in_) {
+      const key = `${id}|${JSON.stringify(in_)}`;
+      let found = dates.get(key);
+      if (!found) dates.set(key, (found = schemeShares(kinds.get(id)?.schemes ?? schemes, unknownDates, n, {...in_, label: id})));
+      return found;
+    },
+  };
+}

@@ -1,0 +1,84 @@
+// A mark of a rule book made ready for an axis: its chance by month for whatever can be seen of it.
+import {mean} from "../num/vector.ts";
+import type {Mark} from "../rule/schema.ts";
+import {caseKey, type Case, type Distinctions} from "../rule/when.ts";
+import type {Observation} from "./observation.ts";
+
+/** One thing that could be seen, with its chance by month before strays are counted: for every month, or for the months `at` only. */
+export interface Outcome {
+  readonly name: string;
+  readonly at: Int32Array | null;
+  readonly chance: Float64Array;
+}
+
+export const outcome = (name: string, chance: Float64Array, at: Int32Array | null = null): Outcome => ({name, at, chance});
+
+/** What each kind of mark provides. Vectors run over the axis; chances are P(seen | month, case). */
+export interface MarkKind {
+  /** Chance by month of what was seen. */
+  chance(seen: Observation, in_: Case): Float64Array;
+  /** Everything that could be seen, chances adding up to 1 in each month. */
+  outcomes(in_: Case): readonly Outcome[];
+  /** Notes the circumstances that its rules tell apart. */
+  distinguish(into: Distinctions): void;
+}
+
+export interface ReadyMark extends MarkKind {
+  readonly id: string;
+  readonly book: string;
+  readonly mark: Mark;
+  readonly temper: number;
+  /** Chance by month with the mark's own strays counted, tempered: what enters the product. Remembered for plain observations. */
+  likelihood(seen: Observation, in_: Case): Float64Array;
+  /** The chance by month if stray, ε times the average share; a constant. */
+  strayChance(seen: Observation, in_: Case): number;
+}
+
+export function readyMark(id: string, book: string, mark: Mark, temper: number, kind: MarkKind): ReadyMark {
+  const remembered = new Map<string, Float64Array>();
+  const compute = (seen: Observation, in_: Case): Float64Array => {
+    const chance = kind.chance(seen, in_);
+    const base = mark.stray * mean(chance);
+    return chance.map((p) => {
+      const mixed = (1 - mark.stray) * p + base;
+      return temper === 1 ? mixed : mixed ** temper;
+    });
+  };
+  return {
+    ...kind,
+    id,
+    book,
+    mark,
+    temper,
+    likelihood(seen, in_) {
+      const key = observationKey(seen, in_);
+      let found = remembered.get(key);
+      if (!found) {
+        found = compute(seen, in_);
+        // Printed texts and numbers are too many to keep all; the newest few thousand serve a batch well enough.
+        if (remembered.size >= 4096) remembered.delete(remembered.keys().next().value!);
+        remembered.set(key, found);
+      }
+      return found;
+    },
+    strayChance: (seen, in_) => mark.stray * mean(kind.chance(seen, in_)),
+  };
+}
+
+function observationKey(seen: Observation, in_: Case): string {
+  const key = caseKey(in_);
+  switch (seen.kind) {
+    case "choice":
+      return `${key}|${seen.values.join(";")}`;
+    case "presence":
+      return `${key}|${seen.present ? "+" : "-"}`;
+    case "serial":
+      return `${key}|${seen.number}`;
+    case "missing":
+      return `${key}|0`;
+    default:
+      return `${key}|${seen.texts.map(({row, weight}) => `${row.text}*${weight}`).join(";")}`;
+  }
+}
+
+export const constant = (n: number, value: number): Float64Array => new Float64Array(n).fill(value);

@@ -1,0 +1,66 @@
+// Cells held against a code list: which listed codes they can be, and what they weigh as an unlisted one.
+import {noiseOf} from "../cell/noise.ts";
+import {digits, type CellWeights} from "../cell/look-alike.ts";
+import type {PrintedRow} from "../cell/printed-row.ts";
+import type {CellSpan} from "./parse.ts";
+import type {ReadyCodes} from "./code-list.ts";
+
+/** Cells that show a code, with what a code would have to be to look like this. */
+export interface CodeSight {
+  readonly cells: readonly CellWeights[];
+  /** Listed codes with a chance above 0: index into `codes`, chance of the cells. */
+  readonly listed: readonly (readonly [number, number])[];
+  /** Chance of the cells as random figures. */
+  readonly unlisted: number;
+  readonly shown: string;
+}
+
+/** Chance of the cells when the true code is `code`; 0 when the lengths differ. */
+export function seenAs(cells: readonly CellWeights[], code: string): number {
+  if (code.length !== cells.length) return 0;
+  let chance = 1;
+  for (let i = 0; i < cells.length && chance > 0; i++) chance *= cells[i]!.get(code[i]!) ?? 0;
+  return chance;
+}
+
+/** Holds the cells of a span against a list. */
+export function sightOf(row: PrintedRow, span: CellSpan, codes: ReadyCodes): CodeSight {
+  const cells = row.cells.slice(span.from, span.until).map((cell) => cell.weights);
+  const listed: [number, number][] = [];
+  for (const [j, code] of codes.codes.entries()) {
+    const chance = seenAs(cells, code);
+    if (chance > 0) listed.push([j, chance]);
+  }
+  return {
+    cells,
+    listed,
+    unlisted: cells.reduce((chance, cell) => chance * noiseOf(cell).digit, 1),
+    shown: row.cells.slice(span.from, span.until).map((cell) => cell.shown).join(""),
+  };
+}
+
+/** The chance in each month that a garment's own code looks like these cells. */
+export function codeChance(sight: CodeSight, codes: ReadyCodes, n: number): Float64Array {
+  const result = new Float64Array(n);
+  for (const [j, chance] of sight.listed) add(result, codes.listed[j]!, chance);
+  const width = codes.widths[sight.cells.length - 1];
+  if (width && sight.unlisted > 0) add(result, width, sight.unlisted);
+  return result;
+}
+
+/** Chance that two or more sights show one and the same random code. */
+export function sameUnlisted(sights: readonly (readonly CellWeights[])[]): number {
+  const length = sights[0]!.length;
+  if (sights.some((cells) => cells.length !== length)) return 0;
+  let chance = 1;
+  for (let i = 0; i < length; i++) {
+    let same = 0;
+    for (const digit of digits) same += sights.reduce((product, cells) => product * (cells[i]!.get(digit) ?? 0), 0.1);
+    chance *= same;
+  }
+  return chance;
+}
+
+export function add(into: Float64Array, vector: Float64Array, factor: number): void {
+  for (let t = 0; t < into.length; t++) into[t]! += vector[t]! * factor;
+}

@@ -1,0 +1,92 @@
+// Reads a row of unknown layout: a date and a plant code may stand anywhere, in any order, and the rest is noise.
+import type {ReadyScheme} from "../scheme/scheme.ts";
+import {boundaryChance, nextToNoise} from "../cell/boundary.ts";
+import {dateFits, innerBoundaries} from "./fields.ts";
+import type {RowGrammar} from "./layout.ts";
+import {runNoise} from "../cell/noise.ts";
+import type {Bracket, CellSpan, DateField, RowParse} from "./parse.ts";
+import type {PrintedRow} from "../cell/printed-row.ts";
+
+const included = 0.4;
+
+interface Placed {
+  readonly span: CellSpan;
+  readonly chance: number;
+  readonly date: DateField | null;
+}
+
+/** Every way to read a row of unknown layout. Chances follow docs/model.md, section 5. */
+export function parseFreely(row: PrintedRow, grammar: RowGrammar): RowParse[] {
+  const runs = noiseRuns(row);
+  const dates = placedDates(row, grammar.schemes);
+  const plants = grammar.codes.plant ? placedPlants(row, grammar.codes.plant.widest) : [];
+  const knowsPlants = grammar.codes.plant !== null;
+  const without = (count: number) => (1 - included) ** count;
+  const n = row.cells.length;
+  const result: RowParse[] = [];
+  const absent = knowsPlants ? without(1) : 1;
+
+  result.push(way(without(knowsPlants ? 2 : 1) * runs.whole(0, n), null, null));
+  for (const date of dates) {
+    result.push(way(included * absent * runs.whole(0, date.span.from) * date.chance * runs.whole(date.span.until, n), date, null));
+  }
+  for (const plant of plants) {
+    result.push(way(without(1) * included * runs.whole(0, plant.span.from) * plant.chance * runs.whole(plant.span.until, n), null, plant));
+    for (const date of dates) {
+      const [first, second] = date.span.from < plant.span.from ? [date, plant] : [plant, date];
+      if (second.span.from < first.span.until) continue;
+      const chance = (included * included) / 2;
+      const middle = runs.whole(first.span.until, second.span.from);
+      result.push(way(chance * runs.whole(0, first.span.from) * first.chance * middle * second.chance * runs.whole(second.span.until, n), date, plant));
+    }
+  }
+  return result.filter((parse) => parse.chance > 0);
+}
+
+function way(chance: number, date: Placed | null, plant: Placed | null): RowParse {
+  const brackets: Bracket[] = [];
+  if (date) brackets.push({field: "date", ...date.span});
+  if (plant) brackets.push({field: "plant", ...plant.span});
+  brackets.sort((a, b) => a.from - b.from);
+  return {chance, date: date?.date ?? null, plant: plant?.span ?? null, lot: null, fabric: null, brackets};
+}
+
+function placedDates(row: PrintedRow, schemes: readonly ReadyScheme[]): Placed[] {
+  return row.cells.flatMap((_, from) =>
+    dateFits(row, from, schemes).map(({until, chance, date}) => ({span: {from, until}, chance, date: date!})),
+  );
+}
+
+function placedPlants(row: PrintedRow, widest: number): Placed[] {
+  return row.cells.flatMap((_, from) =>
+    Array.from({length: Math.min(widest, row.cells.length - from)}, (_, i) => from + i + 1).map((until) => ({
+      span: {from, until},
+      chance: innerBoundaries(row, from, until),
+      date: null,
+    })),
+  );
+}
+
+/**
+ * Chances of runs of noise. `whole(from, until)` counts the run's length, its cells, and its boundaries, the one before the run and the
+ * one after it included, so that runs and fields multiply without counting a boundary twice: an empty run between two fields has the one boundary.
+ */
+function noiseRuns(row: PrintedRow) {
+  const n = row.cells.length;
+  const edge = (i: number) => (i <= 0 || i >= n ? 1 : boundaryChance(row.boundaries[i - 1]!, nextToNoise));
+  const table: number[][] = row.cells.map((_, from) => {
+    const line: number[] = [];
+    let chance = 0.5;
+    for (let until = from + 1; until <= n; until++) {
+      chance *= 0.5 * runNoise(row.cells[until - 1]!.weights) * (until - 1 > from ? edge(until - 1) : 1);
+      line.push(chance);
+    }
+    return line;
+  });
+  return {
+    whole(from: number, until: number): number {
+      if (from === until) return 0.5 * edge(from);
+      return table[from]![until - from - 1]! * edge(from) * edge(until);
+    },
+  };
+}
