@@ -12,8 +12,8 @@ import {labelId} from "./ready-book.ts";
 
 /** A vector over months that multiplies the others, and the marks that it is made of. */
 export interface Factor {
-  /** Whether this is the label with all that hangs on it. */
-  readonly hub: boolean;
+  /** Set when this is the label with all that hangs on it. */
+  readonly hub: Hub | null;
   readonly ids: readonly string[];
   readonly pieces: readonly string[];
   readonly vector: Float64Array;
@@ -45,7 +45,7 @@ export function factorsOf(evidence: Evidence, space: CaseSpace, in_: Case, scope
   for (const piece of pieces) {
     if (inHub(piece)) continue;
     const product = productOf(piece.marks, in_, n);
-    factors.push({hub: false, ids: piece.marks.map(({mark}) => mark.id), pieces: [piece.piece.id], vector: mixFixed(product, piece, scope)});
+    factors.push({hub: null, ids: piece.marks.map(({mark}) => mark.id), pieces: [piece.piece.id], vector: mixFixed(product, piece, scope)});
   }
   return factors;
 }
@@ -55,46 +55,48 @@ function mixFixed(product: Float64Array, {piece}: SeenPiece, {fixed}: Scope): Fl
   return fixed.stray ? constant(product.length, piece.stray * mean(product)) : product.map((p) => (1 - piece.stray) * p);
 }
 
-/** The hub's vector: a sum over which of its pieces are stray. Formula: docs/model.md, sections 5 and 6. */
-function hubFactor(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly SeenPiece[], withLabel: boolean, scope: Scope): Factor {
+/**
+ * One way in which the hub's pieces belong or are stray. The label's rows enter tied to the repeats that belong,
+ * and, were the label itself stray, averaged over the months.
+ */
+export interface HubTerm {
+  readonly ties: Ties;
+  /** Chance by month of the other marks on the hub's pieces, all stray rates included, the label belonging. */
+  readonly own: Float64Array;
+  /** Chance by month with the label stray; multiplies the average of label and marks on it. */
+  readonly stray: Float64Array;
+}
+
+export interface Hub {
+  readonly terms: readonly HubTerm[];
+  /** Marks on the label's piece beside label kind and rows. */
+  readonly onLabel: Float64Array;
+  readonly withLabel: boolean;
+  readonly untied: Ties;
+}
+
+/** Takes the hub apart into terms. Formula: docs/model.md, sections 5 and 6. */
+function hubOf(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly SeenPiece[], withLabel: boolean, scope: Scope): Hub {
   const book = evidence.view.own!;
   const n = book.n;
   const rule = labelPiece(evidence);
   const onLabel = productOf(pieces.filter(({piece}) => withLabel && piece.id === rule.id).flatMap(({marks}) => marks), in_, n);
   const repeaters = pieces.filter(({repeats, piece}) => repeats.length > 0 && piece.id !== rule.id);
   const steady = pieces.filter(({piece}) => piece.id === rule.id).flatMap(({repeats}) => repeats);
-
-  const known = new Map<Ties, Float64Array>();
-  const labelled = (ties: Ties): Float64Array => {
-    let found = known.get(ties);
-    if (!found) {
-      found = constant(n, 0);
-      const alone = evidence.rows.length === 0 ? tiesAlone(ties, n) : null;
-      for (const {kind, chance} of kindsOf(book.label!, evidence.label, in_, space.apart, evidence.rows.length)) {
-        const rows = alone ?? rowsChance(book, book.label!, kind, evidence.rows, in_, ties);
-        for (let t = 0; t < n; t++) found[t]! += chance[t]! * rows[t]!;
-      }
-      known.set(ties, found);
-    }
-    return found;
-  };
+  const label = withLabel ? strayRange(rule.id, rule.stray, scope) : {own: 1, stray: 0};
   const untied: Ties = {};
-  const labelStray = withLabel ? strayRange(rule.id, rule.stray, scope) : {own: 1, stray: 0};
-  const inner = (ties: Ties): Float64Array => {
-    const alone = tiesAlone(ties, n);
-    if (!withLabel) return alone;
-    const base = labelStray.stray === 0 ? 0 : labelStray.stray * mean(labelled(untied).map((x, t) => x * onLabel[t]!));
-    const tied = labelStray.own === 0 ? alone : labelled(Object.keys(ties).length === 0 ? untied : ties);
-    return tied.map((x, t) => labelStray.own * x * onLabel[t]! + base * alone[t]!);
-  };
-
-  const total = constant(n, 0);
+  const terms: HubTerm[] = [];
   const walk = (index: number, weight: Float64Array, belonging: readonly SeenPiece[]): void => {
     const piece = repeaters[index];
     if (!piece) {
       const repeats = readyRepeats(book, [...steady, ...belonging.flatMap(({repeats}) => repeats)]);
-      const vector = inner(tiesOf(book, repeats, in_, space.apart));
-      for (let t = 0; t < n; t++) total[t]! += weight[t]! * vector[t]!;
+      const found = tiesOf(book, repeats, in_, space.apart);
+      const alone = tiesAlone(found, n);
+      terms.push({
+        ties: Object.keys(found).length === 0 ? untied : found,
+        own: weight.map((w) => w * label.own),
+        stray: weight.map((w, t) => w * label.stray * alone[t]!),
+      });
       return;
     }
     const marks = productOf(piece.marks, in_, n);
@@ -106,10 +108,45 @@ function hubFactor(evidence: Evidence, space: CaseSpace, in_: Case, pieces: read
     }
   };
   walk(0, constant(n, 1), []);
+  return {terms, onLabel, withLabel, untied};
+}
+
+/** Chance by month of label kind and rows, the codes tied or not. */
+function labelledChance(evidence: Evidence, space: CaseSpace, in_: Case, ties: Ties): Float64Array {
+  const book = evidence.view.own!;
+  const alone = evidence.rows.length === 0 ? tiesAlone(ties, book.n) : null;
+  const result = constant(book.n, 0);
+  for (const {kind, chance} of kindsOf(book.label!, evidence.label, in_, space.apart, evidence.rows.length)) {
+    const rows = alone ?? rowsChance(book, book.label!, kind, evidence.rows, in_, ties);
+    for (let t = 0; t < book.n; t++) result[t]! += chance[t]! * rows[t]!;
+  }
+  return result;
+}
+
+function hubFactor(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly SeenPiece[], withLabel: boolean, scope: Scope): Factor {
+  const n = evidence.view.prior.length;
+  const hub = hubOf(evidence, space, in_, pieces, withLabel, scope);
+  const known = new Map<Ties, Float64Array>();
+  const labelled = (ties: Ties): Float64Array => {
+    let found = known.get(ties);
+    if (!found) {
+      found = withLabel ? labelledChance(evidence, space, in_, ties) : tiesAlone(ties, n);
+      multiplyInto(found, hub.onLabel);
+      known.set(ties, found);
+    }
+    return found;
+  };
+  const vector = constant(n, 0);
+  const base = withLabel && hub.terms.some(({stray}) => stray.some((s) => s > 0)) ? mean(labelled(hub.untied)) : 0;
+  for (const {ties, own, stray} of hub.terms) {
+    const tied = own.some((w) => w > 0) ? labelled(ties) : vector;
+    for (let t = 0; t < n; t++) vector[t]! += own[t]! * tied[t]! + stray[t]! * base;
+  }
   const ids = pieces.flatMap(({marks, repeats}) => [...marks, ...repeats].map(({mark}) => mark.id));
   if (withLabel && evidence.label) ids.push(labelId);
-  if (evidence.rows.length > 0) ids.push(rowsId);
-  return {hub: true, ids, pieces: [...new Set([...(withLabel ? [rule.id] : []), ...pieces.map(({piece}) => piece.id)])], vector: total};
+  if (withLabel && evidence.rows.length > 0) ids.push(rowsId);
+  const names = pieces.map(({piece}) => piece.id);
+  return {hub, ids, pieces: [...new Set(withLabel ? [labelPiece(evidence).id, ...names] : names)], vector};
 }
 
 function strayRange(piece: string, stray: number, {fixed}: Scope): {own: number; stray: number} {

@@ -55,7 +55,7 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
   };
   const temperOf = (id: string) => Object.values(book.groups).find((group) => group.marks.includes(id))?.temper ?? 1;
   const marks = new Map(
-    Object.entries(book.marks).map(([id, mark]) => [id, readyMark(id, book.book, mark, temperOf(id), kindOf(mark, schemes, axis, n))]),
+    Object.entries(book.marks).map(([id, mark]) => [id, readyMark(id, book.book, mark, temperOf(id), n, kindOf(mark, schemes, axis, n))]),
   );
   const parses = new Map<LayoutRow | null, Map<string, ParseResult>>();
   const from = parseMonth(book.covers.from)!;
@@ -135,7 +135,7 @@ function readyLabel(book: Book, schemes: readonly ReadyScheme[], axis: Span, tem
   const dates = new Map<string, SchemeShares>();
   const mark: Mark = {...labels, kind: "choice", values: labels.kinds};
   return {
-    mark: readyMark(labelId, book.book, mark, temper, {
+    mark: readyMark(labelId, book.book, mark, temper, n, {
       ...kind,
       distinguish(into: Distinctions) {
         kind.distinguish(into);

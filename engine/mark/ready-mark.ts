@@ -24,6 +24,7 @@ export interface MarkKind {
 }
 
 export interface ReadyMark extends MarkKind {
+  readonly n: number;
   readonly id: string;
   readonly book: string;
   readonly mark: Mark;
@@ -34,7 +35,7 @@ export interface ReadyMark extends MarkKind {
   strayChance(seen: Observation, in_: Case): number;
 }
 
-export function readyMark(id: string, book: string, mark: Mark, temper: number, kind: MarkKind): ReadyMark {
+export function readyMark(id: string, book: string, mark: Mark, temper: number, n: number, kind: MarkKind): ReadyMark {
   const remembered = new Map<string, Float64Array>();
   const compute = (seen: Observation, in_: Case): Float64Array => {
     const chance = kind.chance(seen, in_);
@@ -46,6 +47,7 @@ export function readyMark(id: string, book: string, mark: Mark, temper: number, 
   };
   return {
     ...kind,
+    n,
     id,
     book,
     mark,

@@ -1,0 +1,114 @@
+// What each mark contributed: the answer with and without it, and the chance that it does not belong.
+import {divergenceBits, mean, normalized, sum} from "../num/vector.ts";
+import {constant} from "../mark/ready-mark.ts";
+import {rescoped, totalOf, type Evaluation} from "../infer/evaluate.ts";
+import {everything, type Scope} from "../infer/factors.ts";
+import {rowsId} from "../infer/evidence.ts";
+import {readyRepeats} from "../infer/hub.ts";
+import {pieceRule} from "../infer/pieces.ts";
+import {labelId} from "../infer/ready-book.ts";
+import {trueChance} from "../row/tie.ts";
+import {probability, type Bits, type Probability} from "../units.ts";
+
+/** One line of the ledger. */
+export interface LedgerLine {
+  readonly id: string;
+  /** How far the answer moves by this mark: divergence of the answer from the answer without it. */
+  readonly bits: Bits;
+  /** Months by which the mean moves: above 0 towards later. */
+  readonly moved: number;
+  /** Chance that the mark alone does not belong; null for rows, whose doubt is in their readings. */
+  readonly stray: Probability | null;
+}
+
+/** A piece that may have come from elsewhere as a whole. */
+export interface PieceLine {
+  readonly id: string;
+  readonly says: string;
+  readonly marks: readonly string[];
+  readonly stray: Probability;
+}
+
+export interface Ledger {
+  readonly lines: readonly LedgerLine[];
+  readonly pieces: readonly PieceLine[];
+}
+
+/** Works out the ledger over all possible makers. */
+export function ledgerOf(evaluations: readonly Evaluation[], posterior: Float64Array): Ledger {
+  const total = sum(evaluations.map(({joint}) => sum(joint)));
+  const ids = new Set(evaluations.flatMap(({cases}) => cases.flatMap(({factors}) => factors.flatMap((factor) => factor.ids))));
+  const middle = meanOf(posterior);
+  const lines = [...ids].map((id): LedgerLine => {
+    const scope: Scope = {keep: (other) => other !== id};
+    const without = constant(posterior.length, 0);
+    let stray = 0;
+    for (const evaluation of evaluations) {
+      const joints = rescoped(evaluation, scope, [id]);
+      for (const joint of joints) for (let t = 0; t < without.length; t++) without[t]! += joint[t]!;
+      stray += strayMass(evaluation, id, joints);
+    }
+    const q = normalized(without);
+    return {id, bits: divergenceBits(posterior, q), moved: middle - meanOf(q), stray: id === rowsId || !(total > 0) ? null : probability(Math.min(1, stray / total))};
+  });
+  return {lines: lines.sort((a, b) => b.bits - a.bits || (a.id < b.id ? -1 : 1)), pieces: pieceLines(evaluations, total)};
+}
+
+function meanOf(p: Float64Array): number {
+  let mean = 0;
+  for (let t = 0; t < p.length; t++) mean += t * p[t]!;
+  return mean;
+}
+
+/** The joint mass with one mark forced to be stray. Tempered marks are no mixtures; for them the plain ratio is averaged. */
+function strayMass(evaluation: Evaluation, id: string, without: readonly Float64Array[]): number {
+  const {evidence, cases} = evaluation;
+  const own = evidence.marks.find(({mark}) => mark.id === id);
+  const label = id === labelId && evidence.label ? {mark: evidence.view.own!.label!.mark, seen: evidence.label} : null;
+  const found = own ?? label;
+  if (!found) return evidence.repeats.some(({mark}) => mark.id === id) ? repeatBase(evaluation, id) * totalOf(without) : 0;
+  let mass = 0;
+  cases.forEach((c, i) => {
+    const base = found.mark.strayChance(found.seen, c.case);
+    if (found.mark.temper === 1) mass += base * sum(without[i]!);
+    else {
+      const likelihood = found.mark.likelihood(found.seen, c.case);
+      for (let t = 0; t < likelihood.length; t++) mass += (c.joint[t]! * base) / likelihood[t]! ** (1 / found.mark.temper);
+    }
+  });
+  return mass;
+}
+
+/** The chance of a repeat's text as a stray one: ε times the average over months. */
+function repeatBase({evidence}: Evaluation, id: string): number {
+  const book = evidence.view.own!;
+  const ready = readyRepeats(book, evidence.repeats.filter(({mark}) => mark.id === id));
+  for (const [of, [repeat]] of ready) return repeat!.stray * mean(trueChance(repeat!, book.codes[of]!, book.n));
+  return 0;
+}
+
+function pieceLines(evaluations: readonly Evaluation[], total: number): PieceLine[] {
+  const pieces = new Map<string, {says: string; marks: Set<string>; mass: number}>();
+  for (const evaluation of evaluations) {
+    for (const id of new Set(evaluation.cases.flatMap(({factors}) => factors.flatMap((factor) => factor.pieces)))) {
+      const rule = pieceRule(evaluation.evidence, id);
+      if (rule.stray === 0) continue;
+      const mass = totalOf(rescoped(evaluation, {...everything, fixed: {piece: id, stray: true}}, [id]));
+      const found = pieces.get(id) ?? {says: rule.says, marks: new Set<string>(), mass: 0};
+      for (const mark of marksOn(evaluation, id)) found.marks.add(mark);
+      pieces.set(id, {...found, mass: found.mass + mass});
+    }
+  }
+  return [...pieces]
+    .map(([id, {says, marks, mass}]) => ({id, says, marks: [...marks], stray: probability(total > 0 ? Math.min(1, mass / total) : 0)}))
+    .sort((a, b) => b.stray - a.stray);
+}
+
+function marksOn({evidence}: Evaluation, piece: string): string[] {
+  const label = evidence.view.own?.label;
+  const onIt = [...evidence.marks, ...evidence.repeats].filter(({mark}) => mark.mark.piece === piece).map(({mark}) => mark.id);
+  const labelIsIt = label && (label.mark.mark.piece ?? "care-label") === piece;
+  if (labelIsIt && evidence.label) onIt.push(labelId);
+  if (labelIsIt && evidence.rows.length > 0) onIt.push(rowsId);
+  return onIt;
+}

@@ -1,0 +1,101 @@
+// The finding in words that a dealer could say aloud.
+import type {Finding} from "../infer/finding.ts";
+import {rowsId} from "../infer/evidence.ts";
+import {monthOfYear, sayMonth, yearOf} from "../month/month.ts";
+import type {MonthIndex} from "../units.ts";
+import type {Span} from "../window/window.ts";
+
+/**
+ * A probability as odds out of a hundred.
+ * @example
+ * sayOdds(0.904) // -> "90 in 100"
+ * sayOdds(0.9999) // -> "more than 99 in 100"
+ */
+export function sayOdds(p: number): string {
+  if (p > 0.995) return "more than 99 in 100";
+  if (p < 0.005) return "less than 1 in 100";
+  return `${Math.round(p * 100)} in 100`;
+}
+
+const short = (m: MonthIndex) => sayMonth(m).replace(/^(\w{3})\w*/, "$1");
+
+/** A run of months in words: one month, months of one year, whole years, or from-to. */
+export function saySpan({from, until}: Span): string {
+  if (from === until) return sayMonth(from);
+  const whole = monthOfYear(from) === 1 && monthOfYear(until) === 12;
+  if (whole) return yearOf(from) === yearOf(until) ? `${yearOf(from)}` : `${yearOf(from)} to ${yearOf(until)}`;
+  return yearOf(from) === yearOf(until) ? `${short(from).split(" ")[0]} to ${short(until)}` : `${short(from)} to ${short(until)}`;
+}
+
+/** Several runs in words; many runs are told as their outer ends. */
+export function sayRuns(runs: readonly Span[], most = 4): string {
+  if (runs.length <= most) return runs.map(saySpan).join("; ");
+  return `${runs.length} stretches between ${short(runs[0]!.from)} and ${short(runs.at(-1)!.until)}`;
+}
+
+/** The narrowest thing worth naming as "most likely made in": the month, else the year, the decade, or the range. */
+export function headline(finding: Finding): {readonly words: string; readonly probability: number} {
+  const {best} = finding;
+  if (best.probability >= 0.5) return {words: sayMonth(best.month), probability: best.probability};
+  const year = finding.years.reduce((a, b) => (b.probability > a.probability ? b : a));
+  if (year.probability >= 0.5) return {words: `${year.from}`, probability: year.probability};
+  const decade = finding.decades.reduce((a, b) => (b.probability > a.probability ? b : a));
+  if (decade.probability >= 0.5) return {words: `the ${decade.from}s`, probability: decade.probability};
+  const half = finding.sets[0]!;
+  return {words: sayRuns(half.runs), probability: half.mass};
+}
+
+/** Bits over the flat prior below which the honest answer is "cannot tell". */
+const toldTooLittle = 1;
+
+/** Whether the marks say too little for any date to be named. */
+export function cannotTell(finding: Finding): boolean {
+  const months = finding.posterior.length;
+  return Math.log2(months) - finding.entropy < toldTooLittle;
+}
+
+/** How sure the answer is, in a word. */
+export function sureness(finding: Finding): "sure" | "likely" | "open" | "cannot tell" {
+  if (cannotTell(finding)) return "cannot tell";
+  const width = finding.sets[1]!.months;
+  if (finding.best.probability >= 0.8) return "sure";
+  return width <= 36 ? "likely" : "open";
+}
+
+/** The finding as a few sentences: verdict, bounds, reasons, the thing that does not fit, the next look. */
+export function sayFinding(finding: Finding): string[] {
+  const lines: string[] = [];
+  const {words, probability} = headline(finding);
+  if (cannotTell(finding)) lines.push(`Cannot tell: the marks seen leave ${saySpan({from: finding.noEarlier, until: finding.noLater})} open.`);
+  else lines.push(`Most likely ${words}, ${sayOdds(probability)}; no earlier than ${sayMonth(finding.noEarlier)}, no later than ${sayMonth(finding.noLater)}.`);
+  const reasons = reasonsOf(finding);
+  if (reasons.length > 0) lines.push(`Because of ${reasons.join("; ")}.`);
+  const odd = finding.odd[0];
+  if (odd) lines.push(`The one thing that does not fit: ${odd.says} (${sayOdds(odd.probability)}).`);
+  if (finding.twoDates && finding.twoDates.probability > 0.2) {
+    lines.push(`It may be a later reproduction of an older style (${sayOdds(finding.twoDates.probability)}): what was copied looks older than what the label says.`);
+  }
+  for (const {text, why} of finding.unread.slice(0, 2)) lines.push(`“${text}” is not read as a date: ${why}.`);
+  const next = finding.next[0];
+  if (next) lines.push(`Look next: ${next.place} (${next.name}).`);
+  return lines;
+}
+
+function reasonsOf(finding: Finding): string[] {
+  const shown = finding.ledger.filter(({bits}) => bits >= 0.05).slice(0, 3);
+  return shown.map(({id}) => {
+    if (id === rowsId) return rowReason(finding);
+    const rule = finding.rules.find(({mark}) => mark === id);
+    if (!rule) return id;
+    const authority = rule.source ? `, ${rule.source.title}` : "";
+    return `${rule.name}: ${rule.seen}${rule.window ? ` (${rule.window}${authority})` : authority ? ` (${authority.slice(2)})` : ""}`;
+  });
+}
+
+/** The rows' best date in words. */
+function rowReason(finding: Finding): string {
+  const best = finding.rows.flatMap(({readings}) => readings).filter(({date}) => date !== null).sort((a, b) => b.probability - a.probability)[0];
+  if (!best) return "the rows of numbers, which carry no date";
+  const plant = best.plant === null ? "" : `, plant ${best.plant}`;
+  return `the date code read as ${best.date}${plant} (${sayOdds(best.probability)})`;
+}

@@ -1,0 +1,186 @@
+// How the printed rows can be understood, each way with its probability given everything seen.
+import {multiplyInto} from "../num/vector.ts";
+import {constant} from "../mark/ready-mark.ts";
+import {joinRows} from "../row/label-rows.ts";
+import {codeNames, type Bracket, type CodeName, type RowParse} from "../row/parse.ts";
+import {codeChance, sightOf} from "../row/code-sight.ts";
+import {tiedNames, weighRow, type RowContext} from "../row/weigh.ts";
+import type {LayoutRow} from "../rule/schema.ts";
+import {sayStated} from "../scheme/say.ts";
+import {sliceText, type PrintedRow} from "../cell/printed-row.ts";
+import type {Evaluation} from "./evaluate.ts";
+import {arranged, kindsOf, rowContext, type Ties} from "./hub.ts";
+import {monthIndex, type MonthIndex} from "../units.ts";
+
+export interface Reading {
+  readonly probability: number;
+  /** What the row's date says, in words; null when no date is read. */
+  readonly date: string | null;
+  readonly scheme: string | null;
+  /** The months of the date that the evidence leaves, likeliest first, at most six. */
+  readonly months: readonly MonthIndex[];
+  readonly plant: string | null;
+  readonly lot: string | null;
+  readonly fabric: string | null;
+  readonly brackets: readonly (Bracket & {readonly text: string})[];
+}
+
+export interface RowReadings {
+  readonly row: PrintedRow;
+  readonly readings: readonly Reading[];
+}
+
+interface Mass {
+  total: number;
+  best: number;
+  parse: RowParse;
+  months: Map<number, number>;
+}
+
+const shown = 6;
+
+/** The readings of every row for one possible maker; probabilities of a row's readings add up to 1. */
+export function readingsOf(evaluation: Evaluation): RowReadings[] {
+  const {evidence, space, cases} = evaluation;
+  const book = evidence.view.own;
+  if (!book?.label || evidence.rows.length === 0) return [];
+  const masses: Map<string, Mass>[] = evidence.rows.map(() => new Map());
+  for (const c of cases) {
+    const hub = c.factors.find((factor) => factor.hub);
+    if (!hub?.hub) continue;
+    const rest = evidence.view.prior.map((p) => p * c.weight);
+    for (const factor of c.factors) if (factor !== hub) multiplyInto(rest, factor.vector);
+    for (const [ties, coefficient] of coefficients(hub.hub, rest)) {
+      for (const {kind, chance} of kindsOf(book.label, evidence.label, c.case, space.apart, evidence.rows.length)) {
+        const weight = coefficient.map((w, t) => w * chance[t]!);
+        const context = rowContext(book, book.label, kind, c.case, ties);
+        addKind(evaluation, kind === "none" ? [] : (book.label.kinds.get(kind)?.layout ?? []), context, weight, masses);
+      }
+    }
+  }
+  return evidence.rows.map((row, o) => ({row, readings: finish(row, masses[o]!, book.axis.from)}));
+}
+
+/** What multiplies label kind and rows, by the ties they enter with: a coefficient for each month. */
+function coefficients(hub: NonNullable<Evaluation["cases"][number]["factors"][number]["hub"]>, rest: Float64Array): Map<Ties, Float64Array> {
+  const result = new Map<Ties, Float64Array>();
+  const at = (ties: Ties) => {
+    let found = result.get(ties);
+    if (!found) result.set(ties, (found = constant(rest.length, 0)));
+    return found;
+  };
+  for (const {ties, own, stray} of hub.terms) {
+    let strayMass = 0;
+    const into = at(ties);
+    for (let t = 0; t < rest.length; t++) {
+      into[t]! += rest[t]! * own[t]! * hub.onLabel[t]!;
+      strayMass += rest[t]! * stray[t]!;
+    }
+    const untied = at(hub.untied);
+    for (let t = 0; t < rest.length; t++) untied[t]! += (strayMass * hub.onLabel[t]!) / rest.length;
+  }
+  return result;
+}
+
+function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: RowContext, weight: Float64Array, masses: Map<string, Mass>[]): void {
+  const {evidence} = evaluation;
+  const book = evidence.view.own!;
+  const table = evidence.rows.map((row) => [...layout, null].map((line) => weighRow(book.parse(row, line), context)));
+  const possible = arranged(evidence.rows, layout, book.label!.extra, table);
+  evidence.rows.forEach((row, o) => {
+    for (const line of new Set(possible.map(({lines}) => lines[o]!))) {
+      const keys = [...table[o]![line ?? layout.length]!.keys()];
+      for (const key of keys) {
+        const rest = constant(context.n, 0);
+        for (const {lines, chance, chances} of possible) {
+          if (lines[o] !== line) continue;
+          const joined = joinRows(chances.map((c, i) => (i === o ? new Map([[key, constant(context.n, 1)]]) : c)), context);
+          for (let t = 0; t < context.n; t++) rest[t]! += weight[t]! * chance * joined[t]!;
+        }
+        addParses(book.parse(row, line === null ? null : layout[line]!).parses, row, context, key, rest, masses[o]!);
+      }
+    }
+  });
+}
+
+/** Adds each way to read a row, weighed by what everything else makes of its months. */
+function addParses(parses: readonly RowParse[], row: PrintedRow, context: RowContext, key: string, rest: Float64Array, into: Map<string, Mass>): void {
+  const tied = tiedNames(context);
+  const known = new Map<string, {vector: Float64Array; total: number; unknown: number}>();
+  for (const parse of parses) {
+    if (tied.some((name, i) => (parse[name] !== null) !== (key[i] !== "0"))) continue;
+    const codesKey = codeNames.map((name) => (parse[name] ? `${parse[name].from}-${parse[name].until}` : "")).join(";");
+    let codes = known.get(codesKey);
+    if (!codes) {
+      const vector = rest.slice();
+      for (const name of codeNames) if (parse[name]) multiplyInto(vector, codeVector(name, parse, row, context, key[tied.indexOf(name)] === "1"));
+      let total = 0;
+      let unknown = 0;
+      for (let t = 0; t < vector.length; t++) {
+        total += vector[t]!;
+        unknown += vector[t]! * context.unknown[t]!;
+      }
+      known.set(codesKey, (codes = {vector, total, unknown}));
+    }
+    addMass(parse, codes, row, context, into);
+  }
+}
+
+function codeVector(name: CodeName, parse: RowParse, row: PrintedRow, context: RowContext, own: boolean): Float64Array {
+  const codes = context.codes[name]!;
+  const sight = sightOf(row, parse[name]!, codes);
+  return own ? context.ties[name]!.with(sight) : codeChance(sight, codes, context.n);
+}
+
+function addMass(parse: RowParse, codes: {vector: Float64Array; total: number; unknown: number}, row: PrintedRow, context: RowContext, into: Map<string, Mass>): void {
+  const months = new Map<number, number>();
+  let mass = 0;
+  if (!parse.date) mass = parse.chance * codes.total;
+  else if (!parse.date.scheme) mass = parse.chance * codes.unknown;
+  else {
+    const share = context.share(parse.date.scheme);
+    if (!share) return;
+    const {at, weight} = parse.date.months!;
+    for (let i = 0; i < at.length; i++) {
+      const m = parse.chance * weight[i]! * share[at[i]!]! * codes.vector[at[i]!]!;
+      mass += m;
+      if (m > 0) months.set(at[i]!, m);
+    }
+  }
+  if (!(mass > 0)) return;
+  const text = (name: CodeName) => (parse[name] ? sliceText(row, parse[name].from, parse[name].until) : "");
+  const says = parse.date?.scheme ? `${parse.date.scheme.id}:${sayStated(parse.date.stated)}@${parse.date.span.from}` : "";
+  const key = `${says};${text("plant")};${text("lot")};${text("fabric")}`;
+  const same = into.get(key);
+  if (!same) into.set(key, {total: mass, best: mass, parse, months});
+  else {
+    same.total += mass;
+    for (const [t, m] of months) same.months.set(t, (same.months.get(t) ?? 0) + m);
+    if (mass > same.best) Object.assign(same, {best: mass, parse});
+  }
+}
+
+function finish(row: PrintedRow, masses: ReadonlyMap<string, Mass>, first: MonthIndex): Reading[] {
+  let total = 0;
+  for (const mass of masses.values()) total += mass.total;
+  return [...masses.values()]
+    .sort((a, b) => b.total - a.total)
+    .map(({total: mass, parse, months}) => {
+      const text = (name: CodeName) => (parse[name] ? sliceText(row, parse[name].from, parse[name].until) : null);
+      const dated = parse.date?.scheme ? parse.date : null;
+      return {
+        probability: total > 0 ? mass / total : 0,
+        date: dated ? sayStated(dated.stated) : null,
+        scheme: dated?.scheme?.id ?? null,
+        months: [...months].sort((a, b) => b[1] - a[1]).slice(0, shown).map(([t]) => monthIndex(first + t)),
+        plant: text("plant"),
+        lot: text("lot"),
+        fabric: text("fabric"),
+        brackets: parse.brackets.map((bracket) => ({
+          ...bracket,
+          field: bracket.field === "date" && !dated ? "unread date" : bracket.field,
+          text: sliceText(row, bracket.from, bracket.until),
+        })),
+      };
+    });
+}
