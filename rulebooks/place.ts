@@ -24,7 +24,7 @@ export function show(value: unknown): string {
   if (typeof value === "string") return `"${clip(value, 60)}"`;
   if (value === null || value === undefined) return "nothing";
   if (Array.isArray(value)) return value.length === 1 ? "a list of one" : `a list of ${value.length}`;
-  if (typeof value === "object") return "named entries";
+  if (typeof value === "object") return "a group of named entries";
   return String(value);
 }
 
