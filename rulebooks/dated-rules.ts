@@ -37,7 +37,7 @@ function ofMark(id: string, mark: Mark): DatedRule[] {
   if (mark.kind === "choice") return Object.entries(mark.values).flatMap(([value, rule]) => ofValue([...path, "values", value], family, rule, mark.source));
   if (mark.kind !== "presence" && mark.kind !== "repeat") return [];
   const outside = {height: mark.outside, path: [...path, "outside"]};
-  const rule = {...family, path: [...path, "window"], name: mark.name, window: mark.window, cite: mark.source, outside};
+  const rule = {family: "seen or not", familyName: "Details, seen or not", path: [...path, "window"], name: mark.name, window: mark.window, cite: mark.source, outside};
   return [rule, ...variantsOf(path, mark.kind === "presence" ? mark.variants : [], rule)];
 }
 
