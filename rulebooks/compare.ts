@@ -13,11 +13,11 @@ export interface Change {
 }
 
 /** What the named entries of a section are called, one of them. */
-const kinds: Readonly<Record<string, string>> = {
+const kinds: ReadonlyMap<unknown, string> = new Map(Object.entries({
   sources: "source", places: "place", pieces: "piece", marks: "mark", schemes: "scheme", groups: "group", markets: "market",
   kinds: "label kind", values: "value", codes: "code", reads: "specimen", knots: "number issued in",
-};
-const codeLists: Readonly<Record<string, string>> = {plants: "plant", lots: "lot", fabrics: "fabric"};
+}));
+const codeLists: ReadonlyMap<unknown, string> = new Map(Object.entries({plants: "plant", lots: "lot", fabrics: "fabric"}));
 /** Entries that hold sentences: that they changed is worth a line, the sentences are not. */
 const wordings: ReadonlySet<unknown> = new Set(["note", "says", "look", "caution", "seen"]);
 
@@ -45,7 +45,7 @@ function compare(before: unknown, after: unknown, path: Path): Change[] {
   if (Object.is(before, after)) return [];
   if (isGroup(before) && isGroup(after)) {
     const keys = [...new Set([...Object.keys(before), ...Object.keys(after)])];
-    return keys.flatMap((key) => compare(before[key], after[key], [...path, key]));
+    return keys.flatMap((key) => compare(own(before, key), own(after, key), [...path, key]));
   }
   if (Array.isArray(before) && Array.isArray(after)) {
     if (path.at(-1) === "knots") return compare(byMonth(before), byMonth(after), path);
@@ -62,7 +62,7 @@ function change(before: unknown, after: unknown, path: Path): Change {
   const open = pair || last === "until" ? "open" : "nothing";
   const [was, is] = [before, after].map((value) => (isNothing(value) ? open : print(value))) as [string, string];
   const printed = {...(kind === "added" ? {} : {before: was}), ...(kind === "removed" ? {} : {after: is})};
-  const thing = path.length > 1 && kinds[String(path.at(-2))] !== undefined;
+  const thing = path.length > 1 && kinds.has(path.at(-2));
   const subject = thing ? said(path) : pair ? `${said(path.slice(0, -1))} ${last}` : said(path);
   if (thing && kind !== "changed") {
     const here = kind === "added" ? after : before;
@@ -78,9 +78,9 @@ function said(path: Path): string {
   const names: string[] = [];
   for (let i = 0; i < path.length; i++) {
     const [step, next] = [path[i]!, path[i + 1]];
-    const list = codeLists[String(step)];
+    const list = codeLists.get(step);
     if (list && next === "codes" && path.length > i + 2) names.push(`${list} ${path[(i += 2)]}`);
-    else if (kinds[String(step)] !== undefined && next !== undefined) names.push(i + 2 === path.length ? `${kinds[String(step)]} ${path[++i]}` : String(path[++i]));
+    else if (kinds.has(step) && next !== undefined) names.push(i + 2 === path.length ? `${kinds.get(step)} ${path[++i]}` : String(path[++i]));
     else if (step !== "labels" || next !== "kinds") names.push(typeof step === "number" ? `no. ${step + 1}` : step);
   }
   return names.toReversed().join(" of ");
@@ -92,6 +92,8 @@ const byMonth = (knots: readonly {month: string}[]) => Object.fromEntries(knots.
 function isGroup(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }
+
+const own = (group: Record<string, unknown>, key: string) => (Object.hasOwn(group, key) ? group[key] : undefined);
 
 const isNothing = (value: unknown) => value === undefined || value === null;
 
