@@ -42,15 +42,18 @@ export function parseYaml(input: string | Uint8Array, file: string, asPrinted: (
   if ("problem" in composed) return {problems: [composed.problem]};
 
   const [document, second] = composed.documents;
+  const lineOf = (offset: number) => lines.linePos(offset).line;
   const faults = composed.documents.slice(0, 1).flatMap(({errors, warnings}) => [...errors, ...warnings]).sort((a, b) => a.pos[0] - b.pos[0]);
-  const problems = faults.map((fault) =>
+  // One slip often sets off several complaints about the same line: the first tells most.
+  const firstOfLine = faults.filter((fault, i) => i === 0 || lineOf(fault.pos[0]) !== lineOf(faults[i - 1]!.pos[0]));
+  const problems = firstOfLine.map((fault) =>
     fault.code === "TAG_RESOLVE_FAILED" ? say.tagUsed(at(fault.pos[0])) : say.notYaml(at(fault.pos[0]), fault.code, fault.message),
   );
   if (second) problems.push(say.severalDocuments(at(second.range[0])));
   if (problems.length === 0 && !document?.contents) problems.push(say.nothingInside(file));
   if (problems.length > 0 || !document) return {problems: firstProblems(problems, file)};
 
-  const tree = readTree(document.contents as ParsedNode, {at, lineOf: (offset) => lines.linePos(offset).line, asPrinted});
+  const tree = readTree(document.contents as ParsedNode, {at, lineOf, asPrinted});
   if (!tree.whole) return {problems: firstProblems(tree.problems, file)};
   return {value: tree.value, where: whereIn(tree.spot, at), problems: tree.problems};
 }
