@@ -4,6 +4,5 @@ export {compareBooks, printChanges, type Change} from "./compare.ts";
 export {datedRules, type DatedRule} from "./dated-rules.ts";
 export {bookJsonSchema, garmentJsonSchema, subjectJsonSchema} from "./json-schema.ts";
 export {loadBook, loadBooks, loadGarment, shippedBooks} from "./load.ts";
-export {nearest} from "./nearest.ts";
 export {checkSpecimens, type Reading} from "./specimens.ts";
 export {validateBook, validateGarment, type CheckedBook, type CheckedGarment} from "./validate.ts";

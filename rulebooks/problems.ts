@@ -1,6 +1,6 @@
 // The wordings of everything that can be wrong in a book or a garment, one function each, to be read in a row.
 import type {Problem} from "../engine/problem.ts";
-import {nearest} from "./nearest.ts";
+import {nearest} from "../engine/nearest.ts";
 import {clip, listed, show} from "./place.ts";
 
 const model = "docs/model.md";
