@@ -1,4 +1,5 @@
 // Reading YAML: values as the standard has them, names and codes as printed, and no harm from any bytes.
+import {readFileSync} from "node:fs";
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {parseYaml} from "../../rulebooks/parse-yaml.ts";
@@ -111,9 +112,22 @@ describe("whatever the input, there is a value or a problem and nothing is throw
     );
   });
 
+  test("a good book with random pieces cut, doubled and moved", () => {
+    const good = readFileSync(new URL("../bad/none.yaml", import.meta.url), "utf8");
+    const spot = fc.nat(good.length - 1);
+    fc.assert(
+      fc.property(spot, fc.nat(40), spot, (from, length, to) => {
+        const piece = good.slice(from, from + length);
+        isAnswer(good.slice(0, from) + good.slice(from + length));
+        isAnswer(good.slice(0, to) + piece + good.slice(to));
+      }),
+      {...seeded, numRuns: 150},
+    );
+  });
+
   function isAnswer(input: string | Uint8Array) {
-    for (const {problems} of [validateBook(input, "f"), validateGarment(input, "f")]) {
-      for (const {code, at, what, why, fix} of problems ?? []) for (const part of [code, at, what, why, fix]) expect(part).not.toMatch(/undefined|NaN|\[object|^$/);
-    }
+    const problems = [validateBook(input, "f"), validateGarment(input, "f")].flatMap((checked) => checked.problems ?? []);
+    const parts = problems.flatMap(({code, at, what, why, fix}) => [code, at, what, why, fix]);
+    expect(parts.filter((part) => /undefined|NaN|\[object|^$/.test(part))).toEqual([]);
   }
 });
