@@ -72,14 +72,14 @@ describe("hostile files end in a list of problems in bounded time", () => {
     const {problems = []} = validateBook(text, "f");
     expect(problems[0]?.code).toBe(code);
     expect(problems.length).toBeLessThanOrEqual(201);
-    expect(performance.now() - start).toBeLessThan(15_000);
+    expect(performance.now() - start).toBeLessThan(30_000);
   });
 
   test("many entries of the wrong shape", () => {
     const start = performance.now();
     const {problems = []} = validateBook(`groups: { a: { temper: 1, marks: [${"{mnth: 1},".repeat(20_000)}] } }`, "f");
     expect(problems.at(-1)?.code).toBe("file/more-problems");
-    expect(performance.now() - start).toBeLessThan(15_000);
+    expect(performance.now() - start).toBeLessThan(30_000);
   });
 });
 
