@@ -1,0 +1,15 @@
+// The verbs of the command. Each is loaded when it is called, so that help comes at once.
+import type {Command} from "commander";
+
+export interface Verb {
+  readonly verb: string;
+  readonly summary: string;
+  readonly load: () => Promise<() => Command>;
+}
+
+export const verbs: readonly Verb[] = [
+  {verb: "examine", summary: "say when a garment was made, how sure that is, and why", load: async () => (await import("./examine.ts")).examineVerb},
+  {verb: "ask", summary: "be asked for the marks of a garment, the most telling look first", load: async () => (await import("./ask.ts")).askVerb},
+  {verb: "batch", summary: "date thousands of garments from a table or a list", load: async () => (await import("./batch.ts")).batchVerb},
+  {verb: "books", summary: "list, check, show, compare and chart rule books", load: async () => (await import("./books.ts")).booksVerb},
+];

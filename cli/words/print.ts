@@ -1,0 +1,18 @@
+// Pages and JSON on their way to stdout.
+import {Page} from "./page.ts";
+import {paintFor} from "./paint.ts";
+
+/** A page as wide as the terminal, 80 columns when that is unknown. */
+export function newPage(): Page {
+  return new Page(process.stdout.columns ?? 80, paintFor(process.stdout, process.env));
+}
+
+/** Prints a page; an empty one prints nothing. */
+export function printPage({lines}: Page): void {
+  if (lines.length > 0) process.stdout.write(`${lines.join("\n")}\n`);
+}
+
+/** @param indent  0 for one line */
+export function printJson(value: unknown, indent = 2): void {
+  process.stdout.write(`${JSON.stringify(value, null, indent)}\n`);
+}

@@ -1,0 +1,12 @@
+// All commands, so that names stay unique and other ways in can offer every one of them.
+import {askNext} from "./ask.ts";
+import {briefGarment} from "./brief.ts";
+import {chartOfBook} from "./chart-book.ts";
+import type {Command} from "./command.ts";
+import {compareEditions} from "./compare-books.ts";
+import {examineGarment} from "./examine.ts";
+import {listBooks} from "./list-books.ts";
+import {showBook} from "./show-book.ts";
+import {showSchema} from "./show-schema.ts";
+
+export const commands = [examineGarment, briefGarment, askNext, listBooks, showBook, compareEditions, chartOfBook, showSchema] as unknown as readonly Command[];
