@@ -1,14 +1,14 @@
 // What each mark contributed: the answer with and without it, and the chance that it does not belong.
-import {divergenceBits, mean, normalized, sum} from "../num/vector.ts";
+import {divergenceBits, normalized, sum} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {rescoped, totalOf, type Evaluation} from "../infer/evaluate.ts";
 import {everything, type Scope} from "../infer/factors.ts";
-import {rowsId} from "../infer/evidence.ts";
-import {readyRepeats} from "../infer/hub.ts";
+import {cutTo, rowsId} from "../infer/evidence.ts";
+import {addView} from "../infer/views.ts";
+import {repeatAverage} from "../infer/hub.ts";
 import {pieceRule} from "../infer/pieces.ts";
 import {labelId} from "../infer/ready-book.ts";
-import {trueChance} from "../row/tie.ts";
-import {probability, type Bits, type Probability} from "../units.ts";
+import {probability, type Bits, type MonthIndex, type Probability} from "../units.ts";
 
 /** One line of the ledger. */
 export interface LedgerLine {
@@ -35,7 +35,7 @@ export interface Ledger {
 }
 
 /** Works out the ledger over all possible makers. */
-export function ledgerOf(evaluations: readonly Evaluation[], posterior: Float64Array): Ledger {
+export function ledgerOf(evaluations: readonly Evaluation[], posterior: Float64Array, first: MonthIndex): Ledger {
   const total = sum(evaluations.map(({joint}) => sum(joint)));
   const ids = new Set(evaluations.flatMap(({cases}) => cases.flatMap(({factors}) => factors.flatMap((factor) => factor.ids))));
   const middle = meanOf(posterior);
@@ -45,7 +45,7 @@ export function ledgerOf(evaluations: readonly Evaluation[], posterior: Float64A
     let stray = 0;
     for (const evaluation of evaluations) {
       const joints = rescoped(evaluation, scope, [id]);
-      for (const joint of joints) for (let t = 0; t < without.length; t++) without[t]! += joint[t]!;
+      for (const joint of joints) addView(without, first, evaluation.evidence.view, joint);
       stray += strayMass(evaluation, id, joints);
     }
     const q = normalized(without);
@@ -72,7 +72,7 @@ function strayMass(evaluation: Evaluation, id: string, without: readonly Float64
     const base = found.mark.strayChance(found.seen, c.case);
     if (found.mark.temper === 1) mass += base * sum(without[i]!);
     else {
-      const likelihood = found.mark.likelihood(found.seen, c.case);
+      const likelihood = cutTo(evidence.view, found.mark.likelihood(found.seen, c.case), found.mark.axis.from);
       for (let t = 0; t < likelihood.length; t++) mass += (c.joint[t]! * base) / likelihood[t]! ** (1 / found.mark.temper);
     }
   });
@@ -81,10 +81,9 @@ function strayMass(evaluation: Evaluation, id: string, without: readonly Float64
 
 /** The chance of a repeat's text as a stray one: ε times the average over months. */
 function repeatBase({evidence}: Evaluation, id: string): number {
-  const book = evidence.view.own!;
-  const ready = readyRepeats(book, evidence.repeats.filter(({mark}) => mark.id === id));
-  for (const [of, [repeat]] of ready) return repeat!.stray * mean(trueChance(repeat!, book.codes[of]!, book.n));
-  return 0;
+  const repeat = evidence.repeats.find(({mark}) => mark.id === id)!;
+  const book = evidence.view.own;
+  return book?.codes[repeat.mark.mark.of] ? repeat.mark.mark.stray * repeatAverage(book, repeat) : 0;
 }
 
 function pieceLines(evaluations: readonly Evaluation[], total: number): PieceLine[] {

@@ -4,7 +4,8 @@ import {findMark, rowsId, type Evidence} from "../infer/evidence.ts";
 import type {Evaluation} from "../infer/evaluate.ts";
 import {multiplyInto, normalized, sum} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
-import {probability, type Probability} from "../units.ts";
+import {addView} from "../infer/views.ts";
+import {probability, type MonthIndex, type Probability} from "../units.ts";
 
 /** Prior chance of a later reproduction, and the least number of months between what it copies and itself. Source: own choice, docs/model.md. */
 const prior = 0.03;
@@ -25,6 +26,11 @@ function copied(evidence: Evidence, id: string): boolean {
   return id !== rowsId && (findMark(evidence.view, id)?.mark["copied look"] ?? false);
 }
 
+interface Axis {
+  readonly first: MonthIndex;
+  readonly n: number;
+}
+
 interface Weighed {
   readonly mass: number;
   readonly look: Float64Array;
@@ -32,23 +38,24 @@ interface Weighed {
 }
 
 /** Weighs the hypothesis of two times; null when no mark on one of the sides was seen. */
-export function twoDates(evaluations: readonly Evaluation[]): TwoDates | null {
+export function twoDates(evaluations: readonly Evaluation[], first: MonthIndex, n: number): TwoDates | null {
   const ids = [...new Set(evaluations.flatMap(({cases}) => cases.flatMap(({factors}) => factors.flatMap((factor) => factor.ids))))];
   const side = (id: string) => (evaluations.some(({evidence}) => copied(evidence, id)) ? "look" : "substance");
   if (!ids.some((id) => side(id) === "look") || !ids.some((id) => side(id) === "substance")) return null;
-  const all = weigh(evaluations, () => true);
+  const on = {first, n};
+  const all = weigh(evaluations, () => true, on);
   const one = sum(evaluations.map(({joint}) => sum(joint)));
   const share = (two: number, single: number) => (prior * two) / (prior * two + (1 - prior) * single);
   if (!(prior * all.mass + (1 - prior) * one > 0)) return null;
   const p = share(all.mass, one);
-  const speaking = p < 0.01 ? [] : ids.map((id) => ({id, side: side(id) as "look" | "substance", bits: gain(evaluations, id, all.mass, one)})).filter(({bits}) => bits > 0.1);
+  const speaking = p < 0.01 ? [] : ids.map((id) => ({id, side: side(id) as "look" | "substance", bits: gain(evaluations, id, all.mass, one, on)})).filter(({bits}) => bits > 0.1);
   return {probability: probability(p), look: normalized(all.look), made: normalized(all.made), speaking: speaking.sort((a, b) => b.bits - a.bits)};
 }
 
 /** Log odds of two times against one, with the mark less without it, in bits. */
-function gain(evaluations: readonly Evaluation[], id: string, two: number, one: number): number {
+function gain(evaluations: readonly Evaluation[], id: string, two: number, one: number, on: Axis): number {
   const keep = (other: string) => other !== id;
-  const without = weigh(evaluations, keep).mass;
+  const without = weigh(evaluations, keep, on).mass;
   let single = 0;
   for (const evaluation of evaluations) for (const joint of joints(evaluation, keep)) single += sum(joint);
   return Math.log2(two / one) - Math.log2(without / single);
@@ -64,18 +71,22 @@ function product({evidence, space}: Evaluation, in_: Evaluation["cases"][number]
 }
 
 /** The mass of "two times": the garment's month by the prior, the look's month by the prior over all months at least ten years earlier. */
-function weigh(evaluations: readonly Evaluation[], keep: (id: string) => boolean): Weighed {
-  const n = evaluations[0]!.evidence.view.prior.length;
+function weigh(evaluations: readonly Evaluation[], keep: (id: string) => boolean, {first, n}: Axis): Weighed {
   const look = constant(n, 0);
   const made = constant(n, 0);
   for (const evaluation of evaluations) {
-    const {prior: months} = evaluation.evidence.view;
+    const {view} = evaluation.evidence;
+    const months = view.prior;
     const before = runningSum(months);
+    const viewLook = constant(months.length, 0);
+    const viewMade = constant(months.length, 0);
     for (const c of evaluation.cases) {
       const looks = product(evaluation, c.case, {keep: (id) => keep(id) && copied(evaluation.evidence, id)}, months.slice());
       const rest = product(evaluation, c.case, {keep: (id) => keep(id) && !copied(evaluation.evidence, id)}, months.map((p) => p * c.weight * evaluation.foreign));
-      addPairs(looks, rest, before, look, made);
+      addPairs(looks, rest, before, viewLook, viewMade);
     }
+    addView(look, first, view, viewLook);
+    addView(made, first, view, viewMade);
   }
   return {mass: sum(made), look, made};
 }

@@ -3,6 +3,8 @@ import type {PrintedRow} from "../cell/printed-row.ts";
 import type {Observation, SeenText} from "../mark/observation.ts";
 import type {ReadyMark} from "../mark/ready-mark.ts";
 import type {RepeatMark} from "../rule/schema.ts";
+import type {MonthIndex} from "../units.ts";
+import type {Span} from "../window/window.ts";
 import {labelId, type ReadyBook} from "./ready-book.ts";
 
 /** A garment in the engine's terms: observations by mark id, rows of the label, circumstances as far as known. */
@@ -19,8 +21,16 @@ export interface MakerView {
   readonly maker: string | null;
   readonly books: readonly ReadyBook[];
   readonly own: ReadyBook | null;
+  /** The months in which this maker can have made it; all vectors of the view run over them. */
+  readonly axis: Span;
   /** Prior over maker and months; all views together sum to 1. */
   readonly prior: Float64Array;
+}
+
+/** A vector of a book's axis cut to the months of a view. */
+export function cutTo(view: MakerView, vector: Float64Array, from: MonthIndex): Float64Array {
+  const n = view.prior.length;
+  return vector.length === n ? vector : vector.subarray(view.axis.from - from, view.axis.from - from + n);
 }
 
 export interface SeenMark {

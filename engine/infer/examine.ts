@@ -24,10 +24,10 @@ import {evidenceFor, rowsId, type Seen} from "./evidence.ts";
 import type {Brief, Finding} from "./finding.ts";
 import {defaultSince, type ExamineOptions} from "./options.ts";
 import {readingsOf} from "./readings.ts";
-import {readyBook, type ReadyBook} from "./ready-book.ts";
+import {coveredSpan, readyBook, type ReadyBook} from "./ready-book.ts";
 import {knownMarks, resolveSeen, type KnownMarks} from "./resolve.ts";
 import * as say from "./problems.ts";
-import {firstMonth, possibleMakers, viewsOf} from "./views.ts";
+import {addView, firstMonth, possibleMakers, viewsOf} from "./views.ts";
 
 export type Examined<T> = {readonly finding: T; readonly problems?: never} | {readonly finding?: never; readonly problems: readonly Problem[]};
 
@@ -60,12 +60,18 @@ export interface Stages {
 export function makeExaminer(books: readonly Book[], options: ExamineOptions): Examiner {
   const since = options.since ?? defaultSince;
   const known: KnownMarks = knownMarks(books);
-  const ready = new Map<MonthIndex, ReadyBook[]>();
-  const readyFor = (first: MonthIndex): ReadyBook[] => {
-    let found = ready.get(first);
-    if (!found) ready.set(first, (found = books.map((book) => readyBook(book, {from: first, until: options.today}))));
+  const ready = new Map<string, ReadyBook | null>();
+  const readyOn = (book: Book, first: MonthIndex): ReadyBook | null => {
+    const key = `${book.book} ${first}`;
+    let found = ready.get(key);
+    if (found === undefined) {
+      const axis = {from: first, until: options.today};
+      const span = book.kind === "public" ? axis : coveredSpan(book, axis);
+      ready.set(key, (found = span && readyBook(book, span)));
+    }
     return found;
   };
+  const open = books.filter(({kind}) => kind === "public");
 
   const stages = (garment: Garment): Examined<Stages> => {
     const {seen, problems} = resolveSeen(garment, known);
@@ -74,11 +80,13 @@ export function makeExaminer(books: readonly Book[], options: ExamineOptions): E
     if (problems.length > 0) return {problems};
     const first = firstMonth(seen, books, since);
     const n = options.today - first + 1;
-    const views = viewsOf(makers, readyFor(first), priorFor(options, first, n));
-    if (views.every(({prior}) => prior.every((p) => p === 0))) return {problems: [say.notPossible("maker")]};
+    const openReady = open.map((book) => readyOn(book, first)!);
+    const own = (maker: string) => readyOn(books.find(({book}) => book === maker)!, first);
+    const views = viewsOf(makers, openReady, own, {from: first, until: options.today}, priorFor(options, first, n));
+    if (!views) return {problems: [say.notPossible("maker")]};
     const evaluations = views.map((view) => evaluate(evidenceFor(view, seen, views), seen));
     const joint = constant(n, 0);
-    for (const evaluation of evaluations) for (let t = 0; t < n; t++) joint[t]! += evaluation.joint[t]!;
+    for (const evaluation of evaluations) addView(joint, first, evaluation.evidence.view, evaluation.joint);
     return {finding: {garment, seen, first, evaluations, posterior: normalized(joint)}};
   };
 
@@ -127,7 +135,7 @@ function wholeOf(stages: Stages): Finding {
   const brief = briefOf(stages);
   const likeliest = evaluations[brief.makers.reduce((best, {probability: p}, i) => (p > brief.makers[best]!.probability ? i : best), 0)]!;
   const rows = readingsOf(likeliest);
-  const ledger = ledgerOf(evaluations, posterior);
+  const ledger = ledgerOf(evaluations, posterior, first);
   const skip = new Set([...seen.marks.keys(), ...(seen.rows.length > 0 ? [rowsId] : [])]);
   return {
     ...brief,
@@ -139,8 +147,8 @@ function wholeOf(stages: Stages): Finding {
     ledger: ledger.lines,
     pieces: ledger.pieces,
     odd: oddMarks(ledger, likeliest),
-    twoDates: twoDates(evaluations),
-    next: nextLooks({evaluations, seen, readings: rows, skip, posterior}),
+    twoDates: twoDates(evaluations, first, posterior.length),
+    next: nextLooks({evaluations, seen, readings: rows, pieces: ledger.pieces, skip, posterior, first}),
     rules: rulesUsed(likeliest),
   };
 }

@@ -1,12 +1,10 @@
 // The factors of one case: the label with all that hangs on it, the other pieces, the marks that stand alone.
 import {mean, multiplyInto} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
-import type {CodeName} from "../row/parse.ts";
-import type {Repeat} from "../row/tie.ts";
 import type {Case} from "../rule/when.ts";
 import {labelMatters, type CaseSpace} from "./cases.ts";
 import {rowsId, type Evidence} from "./evidence.ts";
-import {kindsOf, readyRepeats, repeatMarginal, rowsChance, tiesAlone, tiesOf, type Ties} from "./hub.ts";
+import {kindsOf, readyRepeats, repeatMarginal, rowsChance, tiesAlone, tiesOf, type StrayChance, type TiedRepeat, type Ties} from "./hub.ts";
 import {labelPiece, mixStray, productOf, sortPieces, type SeenPiece} from "./pieces.ts";
 import {labelId} from "./ready-book.ts";
 
@@ -32,7 +30,6 @@ export const everything: Scope = {keep: () => true};
  * @param again  a hub made before in the same case, when the scope leaves all its marks as they were
  */
 export function factorsOf(evidence: Evidence, space: CaseSpace, in_: Case, scope: Scope, again?: Factor): Factor[] {
-  const n = evidence.view.prior.length;
   const pieces = sortPieces(evidence, scope.keep);
   const kept = {...evidence, label: scope.keep(labelId) ? evidence.label : null, rows: scope.keep(rowsId) ? evidence.rows : []};
   const label = labelPiece(evidence);
@@ -44,7 +41,7 @@ export function factorsOf(evidence: Evidence, space: CaseSpace, in_: Case, scope
   if (evidence.view.own && (withLabel || withCodes || hub.length > 0)) factors.push(again ?? hubFactor(kept, space, in_, hub, withLabel, scope));
   for (const piece of pieces) {
     if (inHub(piece)) continue;
-    const product = productOf(piece.marks, in_, n);
+    const product = productOf(piece.marks, in_, evidence.view);
     factors.push({hub: null, ids: piece.marks.map(({mark}) => mark.id), pieces: [piece.piece.id], vector: mixFixed(product, piece, scope)});
   }
   return factors;
@@ -80,36 +77,43 @@ function hubOf(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly
   const book = evidence.view.own!;
   const n = book.n;
   const rule = labelPiece(evidence);
-  const onLabel = productOf(pieces.filter(({piece}) => withLabel && piece.id === rule.id).flatMap(({marks}) => marks), in_, n);
-  const repeaters = pieces.filter(({repeats, piece}) => repeats.length > 0 && piece.id !== rule.id);
-  const steady = pieces.filter(({piece}) => piece.id === rule.id).flatMap(({repeats}) => repeats);
+  const onLabel = productOf(pieces.filter(({piece}) => withLabel && piece.id === rule.id).flatMap(({marks}) => marks), in_, evidence.view);
   const label = withLabel ? strayRange(rule.id, rule.stray, scope) : {own: 1, stray: 0};
   const untied: Ties = {};
   const terms: HubTerm[] = [];
-  const walk = (index: number, weight: Float64Array, belonging: readonly SeenPiece[]): void => {
-    const piece = repeaters[index];
+  const others = pieces.filter(({repeats, piece}) => repeats.length > 0 && piece.id !== rule.id);
+  // A piece with one repeat and nothing else seen on it needs no term of its own: it adds to the repeat's strays.
+  const [single, several] = [others.filter(alone), others.filter((piece) => !alone(piece))];
+  const always: TiedRepeat[] = [
+    ...pieces.filter(({piece}) => piece.id === rule.id).flatMap(({repeats}) => repeats.map((repeat) => ({repeat, piece: {own: 1, stray: 0}}))),
+    ...single.map(({piece, repeats}) => ({repeat: repeats[0]!, piece: strayRange(piece.id, piece.stray, scope)})),
+  ];
+  const walk = (index: number, weight: Float64Array, tied: readonly TiedRepeat[]): void => {
+    const piece = several[index];
     if (!piece) {
-      const repeats = readyRepeats(book, [...steady, ...belonging.flatMap(({repeats}) => repeats)]);
-      const found = tiesOf(book, repeats, in_, space.apart);
-      const alone = tiesAlone(found, n);
+      const found = tiesOf(book, readyRepeats(book, tied), in_, space.apart);
+      const free = label.stray > 0 ? tiesAlone(found, n) : weight;
       terms.push({
         ties: Object.keys(found).length === 0 ? untied : found,
         own: weight.map((w) => w * label.own),
-        stray: weight.map((w, t) => w * label.stray * alone[t]!),
+        stray: weight.map((w, t) => w * label.stray * free[t]!),
       });
       return;
     }
-    const marks = productOf(piece.marks, in_, n);
+    const marks = productOf(piece.marks, in_, evidence.view);
     const chance = strayRange(piece.piece.id, piece.piece.stray, scope);
-    if (chance.own > 0) walk(index + 1, weight.map((w, t) => w * chance.own * marks[t]!), [...belonging, piece]);
+    const belonging = piece.repeats.map((repeat) => ({repeat, piece: {own: 1, stray: 0}}));
+    if (chance.own > 0) walk(index + 1, weight.map((w, t) => w * chance.own * marks[t]!), [...tied, ...belonging]);
     if (chance.stray > 0) {
       const base = chance.stray * strayMean(piece, marks, evidence);
-      walk(index + 1, weight.map((w) => w * base), belonging);
+      walk(index + 1, weight.map((w) => w * base), tied);
     }
   };
-  walk(0, constant(n, 1), []);
+  walk(0, constant(n, 1), always);
   return {terms, onLabel, withLabel, untied};
 }
+
+const alone = ({marks, repeats}: SeenPiece) => marks.length === 0 && repeats.length === 1;
 
 /** Chance by month of label kind and rows, the codes tied or not. */
 function labelledChance(evidence: Evidence, space: CaseSpace, in_: Case, ties: Ties): Float64Array {
@@ -149,7 +153,7 @@ function hubFactor(evidence: Evidence, space: CaseSpace, in_: Case, pieces: read
   return {hub, ids, pieces: [...new Set(withLabel ? [labelPiece(evidence).id, ...names] : names)], vector};
 }
 
-function strayRange(piece: string, stray: number, {fixed}: Scope): {own: number; stray: number} {
+function strayRange(piece: string, stray: number, {fixed}: Scope): StrayChance {
   if (fixed?.piece !== piece) return {own: 1 - stray, stray};
   return fixed.stray ? {own: 0, stray} : {own: 1 - stray, stray: 0};
 }
@@ -158,7 +162,6 @@ function strayRange(piece: string, stray: number, {fixed}: Scope): {own: number;
 function strayMean(piece: SeenPiece, marks: Float64Array, evidence: Evidence): number {
   const book = evidence.view.own!;
   const product = marks.slice();
-  const each = readyRepeats(book, piece.repeats) as Map<CodeName, Repeat[]>;
-  for (const [of, repeats] of each) for (const repeat of repeats) multiplyInto(product, repeatMarginal(repeat, book, of));
+  for (const repeat of piece.repeats) if (book.codes[repeat.mark.mark.of]) multiplyInto(product, repeatMarginal(book, repeat));
   return mean(product);
 }

@@ -2,7 +2,7 @@
 import {mean, multiplyInto} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import type {Case} from "../rule/when.ts";
-import type {Evidence, SeenMark, SeenRepeat} from "./evidence.ts";
+import {cutTo, type Evidence, type MakerView, type SeenMark, type SeenRepeat} from "./evidence.ts";
 
 export interface PieceRule {
   readonly id: string;
@@ -49,9 +49,9 @@ export function sortPieces(evidence: Evidence, keep: (id: string) => boolean): S
 }
 
 /** The product of marks' chances by month. */
-export function productOf(marks: readonly SeenMark[], in_: Case, n: number): Float64Array {
-  const result = constant(n, 1);
-  for (const {mark, seen} of marks) multiplyInto(result, mark.likelihood(seen, in_));
+export function productOf(marks: readonly SeenMark[], in_: Case, view: MakerView): Float64Array {
+  const result = constant(view.prior.length, 1);
+  for (const {mark, seen} of marks) multiplyInto(result, cutTo(view, mark.likelihood(seen, in_), mark.axis.from));
   return result;
 }
 

@@ -1,15 +1,14 @@
 // How the printed rows can be understood, each way with its probability given everything seen.
 import {multiplyInto} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
-import {joinRows} from "../row/label-rows.ts";
-import {codeNames, type Bracket, type CodeName, type RowParse} from "../row/parse.ts";
-import {codeChance, sightOf} from "../row/code-sight.ts";
-import {tiedNames, weighRow, type RowContext} from "../row/weigh.ts";
+import {addJoined} from "../row/label-rows.ts";
+import {codesKey, type Bracket, type CodeName, type RowParse} from "../row/parse.ts";
+import {productsOf, tieDigit, type RowContext, type TieKey} from "../row/weigh.ts";
 import type {LayoutRow} from "../rule/schema.ts";
 import {sayStated} from "../scheme/say.ts";
 import {sliceText, type PrintedRow} from "../cell/printed-row.ts";
 import type {Evaluation} from "./evaluate.ts";
-import {arranged, kindsOf, rowContext, type Ties} from "./hub.ts";
+import {arranged, kindsOf, layoutOf, rowContext, rowTable, type Ties} from "./hub.ts";
 import {monthIndex, type MonthIndex} from "../units.ts";
 
 export interface Reading {
@@ -54,7 +53,7 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
       for (const {kind, chance} of kindsOf(book.label, evidence.label, c.case, space.apart, evidence.rows.length)) {
         const weight = coefficient.map((w, t) => w * chance[t]!);
         const context = rowContext(book, book.label, kind, c.case, ties);
-        addKind(evaluation, kind === "none" ? [] : (book.label.kinds.get(kind)?.layout ?? []), context, weight, masses);
+        addKind(evaluation, layoutOf(book.label, kind), context, weight, masses);
       }
     }
   }
@@ -85,7 +84,7 @@ function coefficients(hub: NonNullable<Evaluation["cases"][number]["factors"][nu
 function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: RowContext, weight: Float64Array, masses: Map<string, Mass>[]): void {
   const {evidence} = evaluation;
   const book = evidence.view.own!;
-  const table = evidence.rows.map((row) => [...layout, null].map((line) => weighRow(book.parse(row, line), context)));
+  const table = rowTable(book, layout, evidence.rows, context);
   const possible = arranged(evidence.rows, layout, book.label!.extra, table);
   evidence.rows.forEach((row, o) => {
     for (const line of new Set(possible.map(({lines}) => lines[o]!))) {
@@ -93,46 +92,53 @@ function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: 
       for (const key of keys) {
         const rest = constant(context.n, 0);
         for (const {lines, chance, chances} of possible) {
-          if (lines[o] !== line) continue;
-          const joined = joinRows(chances.map((c, i) => (i === o ? new Map([[key, constant(context.n, 1)]]) : c)), context);
-          for (let t = 0; t < context.n; t++) rest[t]! += weight[t]! * chance * joined[t]!;
+          if (lines[o] === line) addJoined(rest, chances.map((c, i) => (i === o ? new Map([[key, 1]]) : c)), chance, context);
         }
+        multiplyInto(rest, weight);
         addParses(book.parse(row, line === null ? null : layout[line]!).parses, row, context, key, rest, masses[o]!);
       }
     }
   });
 }
 
+interface CodeWeight {
+  readonly vector: Float64Array;
+  readonly total: number;
+  readonly unknown: number;
+}
+
 /** Adds each way to read a row, weighed by what everything else makes of its months. */
-function addParses(parses: readonly RowParse[], row: PrintedRow, context: RowContext, key: string, rest: Float64Array, into: Map<string, Mass>): void {
-  const tied = tiedNames(context);
-  const known = new Map<string, {vector: Float64Array; total: number; unknown: number}>();
+function addParses(parses: readonly RowParse[], row: PrintedRow, context: RowContext, tie: TieKey, rest: Float64Array, into: Map<string, Mass>): void {
+  const known = new Map<string, CodeWeight>();
   for (const parse of parses) {
-    if (tied.some((name, i) => (parse[name] !== null) !== (key[i] !== "0"))) continue;
-    const codesKey = codeNames.map((name) => (parse[name] ? `${parse[name].from}-${parse[name].until}` : "")).join(";");
-    let codes = known.get(codesKey);
-    if (!codes) {
-      const vector = rest.slice();
-      for (const name of codeNames) if (parse[name]) multiplyInto(vector, codeVector(name, parse, row, context, key[tied.indexOf(name)] === "1"));
-      let total = 0;
-      let unknown = 0;
-      for (let t = 0; t < vector.length; t++) {
-        total += vector[t]!;
-        unknown += vector[t]! * context.unknown[t]!;
-      }
-      known.set(codesKey, (codes = {vector, total, unknown}));
-    }
+    if (context.tied.some((name, i) => (parse[name] !== null) !== (tieDigit(tie, i) !== 0))) continue;
+    const key = codesKey(parse);
+    let codes = known.get(key);
+    if (!codes) known.set(key, (codes = codeWeight(parse, row, context, tie, rest)));
     addMass(parse, codes, row, context, into);
   }
 }
 
-function codeVector(name: CodeName, parse: RowParse, row: PrintedRow, context: RowContext, own: boolean): Float64Array {
-  const codes = context.codes[name]!;
-  const sight = sightOf(row, parse[name]!, codes);
-  return own ? context.ties[name]!.with(sight) : codeChance(sight, codes, context.n);
+function codeWeight(parse: RowParse, row: PrintedRow, context: RowContext, tie: TieKey, rest: Float64Array): CodeWeight {
+  const vector = constant(context.n, 0);
+  for (const product of productsOf({spans: parse}, row, context)) {
+    if (product.tie !== tie) continue;
+    for (let t = 0; t < vector.length; t++) {
+      let value = product.factor * rest[t]!;
+      for (const code of product.vectors) value *= code[t]!;
+      vector[t]! += value;
+    }
+  }
+  let total = 0;
+  let unknown = 0;
+  for (let t = 0; t < vector.length; t++) {
+    total += vector[t]!;
+    unknown += vector[t]! * context.unknown[t]!;
+  }
+  return {vector, total, unknown};
 }
 
-function addMass(parse: RowParse, codes: {vector: Float64Array; total: number; unknown: number}, row: PrintedRow, context: RowContext, into: Map<string, Mass>): void {
+function addMass(parse: RowParse, codes: CodeWeight, row: PrintedRow, context: RowContext, into: Map<string, Mass>): void {
   const months = new Map<number, number>();
   let mass = 0;
   if (!parse.date) mass = parse.chance * codes.total;

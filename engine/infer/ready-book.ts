@@ -9,10 +9,13 @@ import {parseMonth} from "../month/month.ts";
 import {readyCodes, type ReadyCodes} from "../row/code-list.ts";
 import {parseFreely} from "../row/free.ts";
 import {parseByLayout, type RowGrammar} from "../row/layout.ts";
-import {codeNames, type CodeName, type ParseResult} from "../row/parse.ts";
+import {codeNames, parseResult, type CodeName, type ParseResult} from "../row/parse.ts";
+import {tieOf, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
+import {weighRow, type RowChance, type RowContext} from "../row/weigh.ts";
 import type {Book, LayoutRow, Mark, RepeatMark} from "../rule/schema.ts";
-import {holds, type Case, type Distinctions} from "../rule/when.ts";
+import {caseKey, holds, type Case, type Distinctions} from "../rule/when.ts";
 import {readyScheme, type ReadyScheme} from "../scheme/scheme.ts";
+import {monthIndex} from "../units.ts";
 import {heights, windowOf, type Span} from "../window/window.ts";
 
 export interface ReadyBook {
@@ -23,10 +26,12 @@ export interface ReadyBook {
   readonly schemes: readonly ReadyScheme[];
   readonly codes: Readonly<Record<CodeName, ReadyCodes | null>>;
   readonly label: ReadyLabel | null;
-  /** 1 for months that the book covers, else 0. */
-  readonly covers: Float64Array;
   /** Every way to read a row by a layout row, or freely when that is null. Remembered. */
   parse(row: PrintedRow, layout: LayoutRow | null): ParseResult;
+  /** Ties a code to its repeats, for one class of codes. Remembered. */
+  tie(name: CodeName, repeats: readonly Repeat[], kept: CodeClass): Tie;
+  /** The chance of a row by a layout row, or freely, in a context. Remembered. */
+  weigh(row: PrintedRow, layout: LayoutRow | null, context: RowContext): RowChance;
 }
 
 export interface ReadyLabel {
@@ -35,13 +40,17 @@ export interface ReadyLabel {
   readonly extra: number;
   shares(in_: Case): Shares;
   /** Shares of the schemes that may date a label kind in a case. */
-  dating(kind: string, in_: Case): SchemeShares;
+  dating(kind: string, in_: Case): Dating;
+}
+
+/** Shares of schemes, with a key that tells which schemes they are. */
+export interface Dating extends SchemeShares {
+  readonly key: string;
 }
 
 /** The id under which a garment's label kind is stated. */
 export const labelId = "label";
 const unknownDates = 0.05;
-const remembered = 2000;
 
 /** Makes a book ready. The book has been validated: references hold. */
 export function readyBook(book: Book, axis: Span): ReadyBook {
@@ -55,11 +64,13 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
   };
   const temperOf = (id: string) => Object.values(book.groups).find((group) => group.marks.includes(id))?.temper ?? 1;
   const marks = new Map(
-    Object.entries(book.marks).map(([id, mark]) => [id, readyMark(id, book.book, mark, temperOf(id), n, kindOf(mark, schemes, axis, n))]),
+    Object.entries(book.marks).map(([id, mark]) => [id, readyMark(id, book.book, mark, temperOf(id), axis, kindOf(mark, schemes, axis, n))]),
   );
-  const parses = new Map<LayoutRow | null, Map<string, ParseResult>>();
-  const from = parseMonth(book.covers.from)!;
-  const until = book.covers.until ? parseMonth(book.covers.until)! : axis.until;
+  const parses = new Remembered<ParseResult>();
+  const chances = new Remembered<RowChance>();
+  const ties = new Remembered<Tie>();
+  const parse = (row: PrintedRow, layout: LayoutRow | null) =>
+    parses.at(layout, row.text, () => parseResult(row, layout ? parseByLayout(row, layout, grammar) : parseFreely(row, grammar)));
   return {
     book,
     axis,
@@ -68,19 +79,37 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
     schemes,
     codes,
     label: readyLabel(book, schemes, axis, temperOf(labelId)),
-    covers: Float64Array.from({length: n}, (_, t) => (axis.from + t >= from && axis.from + t <= until ? 1 : 0)),
-    parse(row, layout) {
-      let known = parses.get(layout);
-      if (!known) parses.set(layout, (known = new Map()));
-      let found = known.get(row.text);
-      if (!found) {
-        found = {row, parses: layout ? parseByLayout(row, layout, grammar) : parseFreely(row, grammar)};
-        if (known.size >= remembered) known.delete(known.keys().next().value!);
-        known.set(row.text, found);
-      }
-      return found;
+    parse,
+    tie(name, repeats, kept) {
+      const tie = tieOf(codes[name]!, repeats, kept, n);
+      return ties.at(null, `${name}|${tie.key}`, () => tie);
     },
+    weigh: (row, layout, context) => chances.at(layout, `${row.text}|${context.key}`, () => weighRow(parse(row, layout), context)),
   };
+}
+
+/** The months that a book covers, on an axis; null when there are none. */
+export function coveredSpan(book: Book, axis: Span): Span | null {
+  const from = Math.max(axis.from, parseMonth(book.covers.from)!);
+  const until = Math.min(axis.until, book.covers.until ? parseMonth(book.covers.until)! : axis.until);
+  return from <= until ? {from: monthIndex(from), until: monthIndex(until)} : null;
+}
+
+/** Remembers the newest thousand results for each layout row. */
+class Remembered<T> {
+  private readonly maps = new Map<LayoutRow | null, Map<string, T>>();
+
+  at(layout: LayoutRow | null, key: string, make: () => T): T {
+    let map = this.maps.get(layout);
+    if (!map) this.maps.set(layout, (map = new Map()));
+    let found = map.get(key);
+    if (found === undefined) {
+      found = make();
+      if (map.size >= 1000) map.delete(map.keys().next().value!);
+      map.set(key, found);
+    }
+    return found;
+  }
 }
 
 function codesOf(book: Book, name: CodeName, axis: Span): ReadyCodes | null {
@@ -132,10 +161,11 @@ function readyLabel(book: Book, schemes: readonly ReadyScheme[], axis: Span, tem
       {layout: label.rows, schemes: label.schemes ? schemes.filter((scheme) => label.schemes!.includes(scheme.id)) : schemes},
     ]),
   );
-  const dates = new Map<string, SchemeShares>();
+  const dates = new Map<string, Dating>();
+  const byCase = new Map<string, Dating>();
   const mark: Mark = {...labels, kind: "choice", values: labels.kinds};
   return {
-    mark: readyMark(labelId, book.book, mark, temper, n, {
+    mark: readyMark(labelId, book.book, mark, temper, axis, {
       ...kind,
       distinguish(into: Distinctions) {
         kind.distinguish(into);
@@ -146,9 +176,16 @@ function readyLabel(book: Book, schemes: readonly ReadyScheme[], axis: Span, tem
     extra: labels.extra,
     shares: kind.shares,
     dating(id, in_) {
-      const key = `${id}|${JSON.stringify(in_)}`;
-      let found = dates.get(key);
-      if (!found) dates.set(key, (found = schemeShares(kinds.get(id)?.schemes ?? schemes, unknownDates, n, {...in_, label: id})));
+      const key = `${id}|${caseKey(in_)}`;
+      let found = byCase.get(key);
+      if (!found) {
+        const with_ = {...in_, label: id};
+        const allowed = (kinds.get(id)?.schemes ?? schemes).filter(({scheme}) => holds(scheme.when, with_));
+        const allowedKey = allowed.map((scheme) => scheme.id).join();
+        found = dates.get(allowedKey) ?? {...schemeShares(allowed, unknownDates, n), key: allowedKey};
+        dates.set(allowedKey, found);
+        byCase.set(key, found);
+      }
       return found;
     },
   };

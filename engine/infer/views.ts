@@ -6,6 +6,7 @@ import type {Problem} from "../problem.ts";
 import type {Garment} from "../rule/garment.ts";
 import type {Book} from "../rule/schema.ts";
 import {monthIndex, type MonthIndex} from "../units.ts";
+import type {Span} from "../window/window.ts";
 import type {MakerView, Seen} from "./evidence.ts";
 import type {ReadyBook} from "./ready-book.ts";
 import * as say from "./problems.ts";
@@ -53,13 +54,25 @@ export function firstMonth(seen: Seen, books: readonly Book[], since: MonthIndex
   return monthIndex(first);
 }
 
-/** One view for each possible maker, all equally likely beforehand. */
-export function viewsOf(makers: readonly (string | null)[], ready: readonly ReadyBook[], prior: Float64Array): MakerView[] {
-  const open = ready.filter(({book}) => book.kind === "public");
-  return makers.map((maker) => {
-    const own = maker === null ? null : ready.find(({book}) => book.book === maker)!;
-    const months = own ? prior.map((p, t) => p * own.covers[t]!) : prior;
-    const possible = months.some((p) => p > 0);
-    return {maker, own, books: own ? [own, ...open] : open, prior: normalized(months).map((p) => (possible ? p / makers.length : 0))};
-  });
+/**
+ * One view for each possible maker, all equally likely beforehand; null when a maker can have made it in no month.
+ * @param prior  weight by month of the axis
+ */
+export function viewsOf(makers: readonly (string | null)[], open: readonly ReadyBook[], ownBook: (maker: string) => ReadyBook | null, axis: Span, prior: Float64Array): MakerView[] | null {
+  const views: MakerView[] = [];
+  for (const maker of makers) {
+    const own = maker === null ? null : ownBook(maker);
+    if (maker !== null && !own) return null;
+    const span = own?.axis ?? axis;
+    const months = prior.slice(span.from - axis.from, span.until - axis.from + 1);
+    if (!months.some((p) => p > 0)) return null;
+    views.push({maker, own, axis: span, books: own ? [own, ...open] : open, prior: normalized(months).map((p) => p / makers.length)});
+  }
+  return views;
+}
+
+/** Adds a vector of a view to one of the whole axis. */
+export function addView(into: Float64Array, first: MonthIndex, view: MakerView, vector: Float64Array): void {
+  const offset = view.axis.from - first;
+  for (let t = 0; t < vector.length; t++) into[offset + t]! += vector[t]!;
 }

@@ -14,8 +14,7 @@ export interface SchemeShares {
 }
 
 /** Shares the months out among the schemes that a case allows. */
-export function schemeShares(schemes: readonly ReadyScheme[], other: number, n: number, in_: Case): SchemeShares {
-  const allowed = schemes.filter(({scheme}) => holds(scheme.when, in_));
+export function schemeShares(allowed: readonly ReadyScheme[], other: number, n: number): SchemeShares {
   const total = constant(n, other);
   for (const {weights} of allowed) for (let t = 0; t < n; t++) total[t]! += weights[t]!;
   const divide = (vector: Float64Array) => vector.map((h, t) => (total[t]! > 0 ? h / total[t]! : 0));
@@ -45,13 +44,14 @@ export function readText(schemes: Iterable<ReadyScheme>, row: PrintedRow): TextR
 
 /** Makes a coded mark ready. */
 export function codedKind(mark: CodedMark, schemes: readonly ReadyScheme[], n: number): MarkKind {
+  const sharesIn = (in_: Case) => schemeShares(schemes.filter(({scheme}) => holds(scheme.when, in_)), mark.other, n);
   return {
     chance(seen, in_) {
       const applies = holds(mark.when, in_);
       if (seen.kind === "missing") return constant(n, applies ? mark.lost : 1 - mark.elsewhere);
       if (seen.kind !== "coded") return constant(n, 1);
       if (!applies) return constant(n, mark.elsewhere);
-      const shares = schemeShares(schemes, mark.other, n, in_);
+      const shares = sharesIn(in_);
       const result = new Float64Array(n);
       for (const {row, weight} of seen.texts) {
         const noise = weight * (1 / 36) ** row.cells.length;
@@ -65,7 +65,7 @@ export function codedKind(mark: CodedMark, schemes: readonly ReadyScheme[], n: n
     },
     outcomes(in_) {
       if (!holds(mark.when, in_)) return [];
-      const shares = schemeShares(schemes, mark.other, n, in_);
+      const shares = sharesIn(in_);
       const kept = (vector: Float64Array) => vector.map((s) => s * (1 - mark.lost));
       return [
         ...[...shares.schemes].flatMap(([scheme, share]) => codeOutcomes(scheme, kept(share))),

@@ -2,6 +2,7 @@
 import {mean} from "../num/vector.ts";
 import type {Mark} from "../rule/schema.ts";
 import {caseKey, type Case, type Distinctions} from "../rule/when.ts";
+import type {Span} from "../window/window.ts";
 import type {Observation} from "./observation.ts";
 
 /** One thing that could be seen, with its chance by month before strays are counted: for every month, or for the months `at` only. */
@@ -24,7 +25,8 @@ export interface MarkKind {
 }
 
 export interface ReadyMark extends MarkKind {
-  readonly n: number;
+  /** The months its vectors run over. */
+  readonly axis: Span;
   readonly id: string;
   readonly book: string;
   readonly mark: Mark;
@@ -35,7 +37,7 @@ export interface ReadyMark extends MarkKind {
   strayChance(seen: Observation, in_: Case): number;
 }
 
-export function readyMark(id: string, book: string, mark: Mark, temper: number, n: number, kind: MarkKind): ReadyMark {
+export function readyMark(id: string, book: string, mark: Mark, temper: number, axis: Span, kind: MarkKind): ReadyMark {
   const remembered = new Map<string, Float64Array>();
   const compute = (seen: Observation, in_: Case): Float64Array => {
     const chance = kind.chance(seen, in_);
@@ -47,7 +49,7 @@ export function readyMark(id: string, book: string, mark: Mark, temper: number, 
   };
   return {
     ...kind,
-    n,
+    axis,
     id,
     book,
     mark,

@@ -31,25 +31,25 @@ function useHeight({fuzz, use}: Pick<SerialMark, "fuzz" | "use">, x: number): nu
 /** Makes a serial ready. */
 export function serialKind(mark: SerialMark, axis: Span): MarkKind {
   const n = axis.until - axis.from + 1;
-  let circulation: {total: Float64Array; byYear: Map<number, Float64Array>} | null = null;
-  /** Numbers in use by month, in all and by year of issue. */
+  let circulation: {total: Float64Array; byIssue: Map<number, Float64Array>} | null = null;
+  /** Numbers in use by month, in all and by five years of issue: enough to tell what a look at the number would settle. */
   const inUse = () => {
     if (circulation) return circulation;
     const total = new Float64Array(n);
-    const byYear = new Map<number, Float64Array>();
+    const byIssue = new Map<number, Float64Array>();
     for (let i = 1; i < mark.knots.length; i++) {
       const from = parseMonth(mark.knots[i - 1]!.month)!;
       const until = parseMonth(mark.knots[i]!.month)!;
       const each = (mark.knots[i]!.number - mark.knots[i - 1]!.number) / (until - from);
       for (let j = from as number; j < until; j++) {
-        const year = Math.floor(j / 12);
-        let vector = byYear.get(year);
-        if (!vector) byYear.set(year, (vector = new Float64Array(n)));
+        const five = Math.floor(j / 60);
+        let vector = byIssue.get(five);
+        if (!vector) byIssue.set(five, (vector = new Float64Array(n)));
         for (let t = 0; t < n; t++) vector[t]! += each * useHeight(mark, axis.from + t - j);
       }
     }
-    for (const vector of byYear.values()) for (let t = 0; t < n; t++) total[t]! += vector[t]!;
-    return (circulation = {total, byYear});
+    for (const vector of byIssue.values()) for (let t = 0; t < n; t++) total[t]! += vector[t]!;
+    return (circulation = {total, byIssue});
   };
   return {
     chance(seen, in_) {
@@ -63,9 +63,9 @@ export function serialKind(mark: SerialMark, axis: Span): MarkKind {
     },
     outcomes(in_) {
       if (!holds(mark.when, in_)) return [];
-      const {total, byYear} = inUse();
-      const issued = [...byYear].map(([year, vector]) =>
-        outcome(`issued ${1900 + year}`, vector.map((v, t) => (total[t]! > 0 ? ((1 - mark.lost) * v) / total[t]! : 0))),
+      const {total, byIssue} = inUse();
+      const issued = [...byIssue].map(([five, vector]) =>
+        outcome(`issued ${1900 + five * 5} or later`, vector.map((v, t) => (total[t]! > 0 ? ((1 - mark.lost) * v) / total[t]! : 0))),
       );
       return [...issued, outcome("none", total.map((all) => (all > 0 ? mark.lost : 1)))];
     },

@@ -4,8 +4,12 @@ import {bits, type Bits} from "../units.ts";
 
 /** The outcomes of a look in one case, and the joint probability of month and case. */
 export interface Group {
+  /** By month; `offset` months after the first of the whole axis. */
   readonly joint: Float64Array;
+  readonly offset?: number;
   readonly outcomes: readonly Outcome[];
+  /** How many months the outcomes' vectors begin before the joint. */
+  readonly lead?: number;
 }
 
 /**
@@ -30,25 +34,103 @@ export function expectedBits(groups: readonly Group[], months: Float64Array): Bi
 }
 
 function informationOf(list: readonly (readonly [Group, Outcome])[], months: Float64Array, scratch: Float64Array): number {
-  const touched = list.length === 1 ? list[0]![1].at : null;
-  if (touched) for (const t of touched) scratch[t] = 0;
-  else scratch.fill(0);
   let chance = 0;
-  for (const [{joint}, {at, chance: given}] of list) {
+  const touched: number[] = [];
+  for (const [{joint, offset = 0, lead = 0}, {at, chance: given}] of list) {
     for (let i = 0; i < given.length; i++) {
-      const t = at ? at[i]! : i;
-      const both = joint[t]! * given[i]!;
-      scratch[t]! += both;
+      const t = (at ? at[i]! : i) - lead;
+      const p = joint[t];
+      if (!p) continue;
+      const both = p * given[i]!;
+      if (both === 0) continue;
+      if (scratch[t + offset] === 0) touched.push(t + offset);
+      scratch[t + offset]! += both;
       chance += both;
     }
   }
-  if (!(chance > 0)) return 0;
   let information = 0;
-  const count = touched ? touched.length : months.length;
-  for (let i = 0; i < count; i++) {
-    const t = touched ? touched[i]! : i;
+  for (const t of touched) {
     const both = scratch[t]!;
+    scratch[t] = 0;
     if (both > 1e-13) information += both * Math.log2(both / (months[t]! * chance));
   }
   return information;
+}
+
+/** Outcomes with the entropy of the outcome in each month, worked out once. */
+export interface Prepared {
+  readonly outcomes: readonly Outcome[];
+  readonly entropy: Float64Array;
+}
+
+/** Works out the entropy of the outcome for every month. */
+export function prepared(outcomes: readonly Outcome[], n: number): Prepared {
+  const entropy = new Float64Array(n);
+  for (const {at, chance} of outcomes) {
+    for (let i = 0; i < chance.length; i++) {
+      const p = chance[i]!;
+      if (p > 0) entropy[at ? at[i]! : i]! -= p * Math.log2(p);
+    }
+  }
+  return {outcomes, entropy};
+}
+
+/** The months that hold all but a trifle of a distribution, and their probabilities. */
+export interface Support {
+  readonly at: Int32Array;
+  readonly p: Float64Array;
+  /** Probability by month, for outcomes that name single months. */
+  readonly all: Float64Array;
+}
+
+export function supportOf(all: Float64Array): Support {
+  const at: number[] = [];
+  for (let t = 0; t < all.length; t++) if (all[t]! > 1e-10) at.push(t);
+  return {at: Int32Array.from(at), p: Float64Array.from(at, (t) => all[t]!), all};
+}
+
+/**
+ * The same as `expectedBits` for one group, from prepared outcomes: entropy of the outcome less its average entropy given the month.
+ * @param lead      how many months the outcomes' vectors begin before the support's axis
+ * @accuracy        months with less than 1e-10 are left out; agrees with `expectedBits` to about 1e-7 bits
+ */
+export function preparedBits({outcomes, entropy}: Prepared, support: Support, lead: number): Bits {
+  const {at: months, p, all} = support;
+  const count = months.length;
+  let given = 0;
+  for (let i = 0; i < count; i++) given += p[i]! * (entropy[months[i]! + lead] ?? 0);
+  let own = 0;
+  for (const {at, chance} of outcomes) {
+    let total = 0;
+    if (at) for (let i = 0; i < at.length; i++) total += (all[at[i]! - lead] ?? 0) * chance[i]!;
+    else for (let i = 0; i < count; i++) total += p[i]! * (chance[months[i]! + lead] ?? 0);
+    if (total > 0) own -= total * Math.log2(total);
+  }
+  return bits(Math.max(0, own - given));
+}
+
+/** By month of the garment: the chance that a piece is stray; and the distribution of the month that a stray piece is itself from. */
+export interface PieceStray {
+  readonly away: Float64Array;
+  readonly own: Float64Array;
+}
+
+/** As `preparedBits`, for a mark on a piece that may be stray: then it shows what the piece's own month would. */
+export function strayBits({outcomes}: Prepared, {at: months, p, all}: Support, lead: number, {away, own}: PieceStray): Bits {
+  let information = 0;
+  for (const {at, chance} of outcomes) {
+    const by = at ? new Map(Array.from(at, (t, i) => [t - lead, chance[i]!])) : null;
+    const value = (t: number) => (by ? (by.get(t) ?? 0) : (chance[t + lead] ?? 0));
+    let average = 0;
+    for (let t = 0; t < all.length; t++) if (own[t]! > 0) average += own[t]! * value(t);
+    let total = 0;
+    const each = months.reduce<number[]>((list, t, i) => {
+      const mixed = (1 - away[t]!) * value(t) + away[t]! * average;
+      total += p[i]! * mixed;
+      list.push(mixed);
+      return list;
+    }, []);
+    if (total > 0) each.forEach((mixed, i) => (information += mixed > 0 ? p[i]! * mixed * Math.log2(mixed / total) : 0));
+  }
+  return bits(Math.max(0, information));
 }

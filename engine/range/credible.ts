@@ -20,10 +20,9 @@ export interface CredibleSet {
  * @source highest-density region: Hyndman 1996, The American Statistician 50:120-126
  */
 export function credibleSet(posterior: Float64Array, share: number, first: MonthIndex): CredibleSet {
-  const order = Array.from(posterior.keys()).sort((a, b) => posterior[b]! - posterior[a]! || a - b);
   const chosen: number[] = [];
   let mass = 0;
-  for (const t of order) {
+  for (const t of byProbability(posterior)) {
     if (mass >= share - 1e-12) break;
     chosen.push(t);
     mass += posterior[t]!;
@@ -37,6 +36,20 @@ export function credibleSet(posterior: Float64Array, share: number, first: Month
     else runs.push({from: m, until: m});
   }
   return {share, mass, runs, months: chosen.length};
+}
+
+const orders = new WeakMap<Float64Array, readonly number[]>();
+
+/** Months by falling probability, ties by time; months without any come last and unsorted, since no set needs them. */
+function byProbability(posterior: Float64Array): readonly number[] {
+  let order = orders.get(posterior);
+  if (!order) {
+    const all = Array.from(posterior.keys());
+    const some = all.filter((t) => posterior[t]! > 1e-9).sort((a, b) => posterior[b]! - posterior[a]! || a - b);
+    order = [...some, ...all.filter((t) => !(posterior[t]! > 1e-9)).sort((a, b) => posterior[b]! - posterior[a]! || a - b)];
+    orders.set(posterior, order);
+  }
+  return order;
 }
 
 /** No earlier than and no later than: all but `tail` of the probability lies after and before. */

@@ -5,6 +5,8 @@ import type {CodeList} from "../rule/schema.ts";
 export interface ReadyCodes {
   readonly list: CodeList;
   readonly codes: readonly string[];
+  /** Every listed code with chance 1: what no cells narrow down. */
+  readonly all: readonly (readonly [number, number])[];
   /** For each listed code, in the order of `codes`: its chance in each month. */
   readonly listed: readonly Float64Array[];
   /** Chance that the code is unlisted and has 1, 2 ... figures (place 0 is width 1), in each month. */
@@ -26,7 +28,7 @@ export function readyCodes(list: CodeList, axis: Span): ReadyCodes {
   const law = widthLaw(list, axis, n);
   const unlisted = divide(new Float64Array(n).fill(list.unlisted));
   const widths = law.map((share) => share.map((s, t) => s * unlisted[t]!));
-  return {list, codes, listed: raw.map(divide), widths, widest: Math.max(widths.length, ...codes.map((code) => code.length))};
+  return {list, codes, all: codes.map((_, j) => [j, 1] as const), listed: raw.map(divide), widths, widest: Math.max(widths.length, ...codes.map((code) => code.length))};
 }
 
 /** How many figures unlisted codes have, by month; rows are widths 1, 2, ... and sum to 1 in each month. */

@@ -39,12 +39,24 @@ export function sightOf(row: PrintedRow, span: CellSpan, codes: ReadyCodes): Cod
   };
 }
 
-/** The chance in each month that a garment's own code looks like these cells. */
-export function codeChance(sight: CodeSight, codes: ReadyCodes, n: number): Float64Array {
-  const result = new Float64Array(n);
-  for (const [j, chance] of sight.listed) add(result, codes.listed[j]!, chance);
+/** A vector over months with a factor: the chance of a code is a sum of a few such terms. */
+export interface Term {
+  readonly vector: Float64Array;
+  readonly factor: number;
+}
+
+/** The chance by month that a garment's code, drawn like any other, looks like these cells: as terms. */
+export function codeTerms(sight: CodeSight, codes: ReadyCodes): Term[] {
+  const terms = sight.listed.map(([j, chance]) => ({vector: codes.listed[j]!, factor: chance}));
   const width = codes.widths[sight.cells.length - 1];
-  if (width && sight.unlisted > 0) add(result, width, sight.unlisted);
+  if (width && sight.unlisted > 0) terms.push({vector: width, factor: sight.unlisted});
+  return terms;
+}
+
+/** The terms summed up. */
+export function sumTerms(terms: readonly Term[], n: number): Float64Array {
+  const result = new Float64Array(n);
+  for (const {vector, factor} of terms) add(result, vector, factor);
   return result;
 }
 

@@ -1,8 +1,7 @@
 // All rows of a label together: which row is which line of the layout, extra rows, and each hidden code counted once.
 import type {LayoutRow} from "../rule/schema.ts";
 import type {PrintedRow} from "../cell/printed-row.ts";
-import {multiplyInto} from "../num/vector.ts";
-import {tiedNames, type RowChance, type RowContext} from "./weigh.ts";
+import {tieDigit, type RowChance, type RowContext, type TieKey} from "./weigh.ts";
 
 /** Which layout row each seen row is (null: an extra row), and the chance of that arrangement. */
 export interface Arrangement {
@@ -58,41 +57,54 @@ function orderChance(lines: readonly (number | null)[], extras: number): number 
 const factorial = (k: number): number => (k <= 1 ? 1 : k * factorial(k - 1));
 const choose = (n: number, k: number) => factorial(n) / (factorial(k) * factorial(n - k));
 
-/** The chance by month of rows taken in order, each hidden code tied to the first row that shows it. */
-export function joinRows(rows: readonly RowChance[], context: RowContext): Float64Array {
-  const tied = tiedNames(context);
-  let states = new Map<number, Float64Array>([[0, new Float64Array(context.n).fill(1)]]);
-  for (const row of rows) {
-    const next = new Map<number, Float64Array>();
-    for (const [mask, state] of states) {
+/** The chance by month of rows taken in order, each hidden code tied to the first row that shows it, times a factor, added to `into`. */
+export function addJoined(into: Float64Array, rows: readonly RowChance[], factor: number, context: RowContext): void {
+  const walk = (o: number, mask: number, product: number, vectors: readonly Float64Array[]): void => {
+    if (product === 0) return;
+    const row = rows[o];
+    if (row) {
       for (const [key, chance] of row) {
-        const to = tieStep(mask, key);
+        const to = tieStep(mask, key, context.tied.length);
         if (to === null) continue;
-        let total = next.get(to);
-        if (!total) next.set(to, (total = new Float64Array(context.n)));
-        for (let t = 0; t < context.n; t++) total[t]! += state[t]! * chance[t]!;
+        if (typeof chance === "number") walk(o + 1, to, product * chance, vectors);
+        else walk(o + 1, to, product, [...vectors, chance]);
       }
+      return;
     }
-    states = next;
-  }
-  const result = new Float64Array(context.n);
-  for (const [mask, state] of states) {
-    tied.forEach((name, i) => {
-      if (!(mask & (1 << i))) multiplyInto(state, context.ties[name]!.alone);
+    const all = [...vectors];
+    context.tied.forEach((name, i) => {
+      if (!(mask & (1 << i))) all.push(context.ties[name]!.alone);
     });
-    for (let t = 0; t < context.n; t++) result[t]! += state[t]!;
-  }
-  return result;
+    addProduct(into, product, all);
+  };
+  walk(0, 0, factor, []);
 }
 
-function tieStep(mask: number, key: string): number | null {
+/** Adds a product of vectors times a factor. */
+function addProduct(into: Float64Array, factor: number, vectors: readonly Float64Array[]): void {
+  const [a, b, c, ...rest] = vectors;
+  const n = into.length;
+  if (!a) for (let t = 0; t < n; t++) into[t]! += factor;
+  else if (!b) for (let t = 0; t < n; t++) into[t]! += factor * a[t]!;
+  else if (!c) for (let t = 0; t < n; t++) into[t]! += factor * a[t]! * b[t]!;
+  else if (rest.length === 0) for (let t = 0; t < n; t++) into[t]! += factor * a[t]! * b[t]! * c[t]!;
+  else {
+    const product = a.map((value, t) => factor * value * b[t]! * c[t]!);
+    for (const vector of rest) for (let t = 0; t < n; t++) product[t]! *= vector[t]!;
+    for (let t = 0; t < n; t++) into[t]! += product[t]!;
+  }
+}
+
+/** Which codes are tied after a row; null when the row cannot stand there. */
+function tieStep(mask: number, key: TieKey, count: number): number | null {
   let to = mask;
-  for (let i = 0; i < key.length; i++) {
+  for (let i = 0; i < count; i++) {
+    const digit = tieDigit(key, i);
     const bit = 1 << i;
-    if (key[i] === "1") {
+    if (digit === 1) {
       if (mask & bit) return null;
       to |= bit;
-    } else if (key[i] === "2" && !(mask & bit)) return null;
+    } else if (digit === 2 && !(mask & bit)) return null;
   }
   return to;
 }

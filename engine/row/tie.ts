@@ -1,103 +1,125 @@
 // Ties a code printed on the label to the same code seen elsewhere on the garment: the stamp on the back of a button repeats the plant.
 import type {CellWeights} from "../cell/look-alike.ts";
-import {mean} from "../num/vector.ts";
 import type {ReadyCodes} from "./code-list.ts";
-import {add, sameUnlisted, seenAs, type CodeSight} from "./code-sight.ts";
+import {add, sameUnlisted, seenAs, type CodeSight, type Term} from "./code-sight.ts";
 
 /** A repeat as seen: its texts with weights, and how it behaves. */
 export interface Repeat {
   readonly mark: string;
   readonly texts: readonly {readonly cells: readonly CellWeights[]; readonly weight: number; readonly shown: string}[];
-  readonly stray: number;
-  readonly lost: number;
+  /** Chance that it shows the garment's own code, where it is carried at all. */
+  readonly own: number;
+  /** Chance of the texts as a stray: stray rate times the average over months. */
+  readonly base: number;
   /** Share of garments that carry the repeat at all, by month. */
   readonly share: Float64Array;
 }
 
 /** Which of the garment's possible codes a case leaves: listed ones by index, and whether the unlisted ones. */
 export interface CodeClass {
+  readonly key: string;
   readonly has: (j: number) => boolean;
   readonly unlisted: boolean;
 }
 
-export const anyCode: CodeClass = {has: () => true, unlisted: true};
+export const anyCode: CodeClass = {key: "", has: () => true, unlisted: true};
 
 export interface Tie {
+  /** Tells ties with different repeats or classes apart. */
+  readonly key: string;
   /** Chance by month of the class and all repeats, no label telling the code. */
   readonly alone: Float64Array;
-  /** Chance by month of the class, all repeats and the label's cells. */
-  with(sight: CodeSight): Float64Array;
+  /** Chance by month of the class, all repeats and the label's cells, as terms. */
+  terms(sight: CodeSight): readonly Term[];
 }
 
 /**
  * The chance of everything seen of one hidden code: the label's cells and the repeats.
- * A stray repeat shows a code drawn like any other, averaged over the months.
+ * A stray repeat shows a code drawn like any other, averaged over the months. For every choice of which repeats belong, the
+ * chance is a code's share by month times the shares of those repeats times a number: terms over a few vectors.
  */
 export function tieOf(codes: ReadyCodes, repeats: readonly Repeat[], kept: CodeClass, n: number): Tie {
-  const bases = repeats.map((repeat) => repeat.stray * mean(trueChance(repeat, codes, n)));
-  const known = new Map<string, Float64Array>();
+  const choices = belongings(repeats);
 
-  /** Chance by month of the repeats given listed code j. */
-  const given = (code: string): Float64Array => {
-    const result = new Float64Array(n).fill(1);
-    repeats.forEach((repeat, r) => {
-      const looks = repeat.texts.reduce((sum, text) => sum + text.weight * seenAs(text.cells, code), 0);
-      const scale = (1 - repeat.stray) * (1 - repeat.lost) * looks;
-      for (let t = 0; t < n; t++) result[t]! *= scale * repeat.share[t]! + bases[r]!;
-    });
+  const terms = (sight: CodeSight | null): Term[] => {
+    const result: Term[] = [];
+    for (const {belonging, factor, share} of choices) {
+      const vector = (base: Float64Array) => (share ? known(base, share) : base);
+      for (const [j, chance] of sight ? sight.listed : codes.all) {
+        if (!kept.has(j)) continue;
+        const looks = belonging.reduce((product, repeat) => product * looksLike(repeat, codes.codes[j]!), factor * chance);
+        if (looks > 0) result.push({vector: vector(codes.listed[j]!), factor: looks});
+      }
+      if (kept.unlisted) addUnlisted(result, sight, belonging, factor, vector);
+    }
     return result;
   };
 
-  /** Adds the unlisted codes: every choice of which repeats belong and which are stray, and of their texts. */
-  const addUnlisted = (into: Float64Array, sight: CodeSight | null): void => {
-    const walk = (r: number, agreeing: readonly (readonly CellWeights[])[], factor: number, shares: Float64Array | null): void => {
-      if (r === repeats.length) {
-        for (const [w, width] of codes.widths.entries()) {
-          if (agreeing.length > 0 && agreeing[0]!.length !== w + 1) continue;
-          const chance = agreeing.length > 0 ? sameUnlisted(agreeing) : 1;
-          if (chance === 0) continue;
-          for (let t = 0; t < n; t++) into[t]! += width[t]! * factor * chance * (shares ? shares[t]! : 1);
-        }
+  const addUnlisted = (into: Term[], sight: CodeSight | null, belonging: readonly Repeat[], factor: number, vector: (base: Float64Array) => Float64Array): void => {
+    const walk = (r: number, agreeing: readonly (readonly CellWeights[])[], product: number): void => {
+      const repeat = belonging[r];
+      if (repeat) {
+        for (const text of repeat.texts) walk(r + 1, [...agreeing, text.cells], product * text.weight);
         return;
       }
-      const repeat = repeats[r]!;
-      walk(r + 1, agreeing, factor * bases[r]!, shares);
-      for (const text of repeat.texts) {
-        const scale = factor * (1 - repeat.stray) * (1 - repeat.lost) * text.weight;
-        walk(r + 1, [...agreeing, text.cells], scale, shares ? shares.map((s, t) => s * repeat.share[t]!) : repeat.share);
+      const chance = agreeing.length > 0 ? product * sameUnlisted(agreeing) : product;
+      if (chance === 0) return;
+      for (const [w, width] of codes.widths.entries()) {
+        if (agreeing.length === 0 || agreeing[0]!.length === w + 1) into.push({vector: vector(width), factor: chance});
       }
     };
-    walk(0, sight ? [sight.cells] : [], 1, null);
+    walk(0, sight ? [sight.cells] : [], factor);
   };
 
-  const build = (sight: CodeSight | null): Float64Array => {
-    const result = new Float64Array(n);
-    const looks = sight ? sight.listed : codes.codes.map((_, j) => [j, 1] as const);
-    for (const [j, chance] of looks) {
-      if (!kept.has(j)) continue;
-      const repeated = given(codes.codes[j]!);
-      for (let t = 0; t < n; t++) repeated[t]! *= codes.listed[j]![t]!;
-      add(result, repeated, chance);
-    }
-    if (kept.unlisted) addUnlisted(result, sight);
-    return result;
+  const products = new Map<Float64Array, Map<Float64Array, Float64Array>>();
+  const known = (base: Float64Array, share: Float64Array): Float64Array => {
+    let byBase = products.get(share);
+    if (!byBase) products.set(share, (byBase = new Map()));
+    let found = byBase.get(base);
+    if (!found) byBase.set(base, (found = base.map((p, t) => p * share[t]!)));
+    return found;
   };
 
+  let alone: Float64Array | null = null;
   return {
-    alone: build(null),
-    with(sight) {
-      const key = sight.cells.map((cell) => [...cell].join()).join(";");
-      let found = known.get(key);
-      if (!found) known.set(key, (found = build(sight)));
-      return found;
+    key: `${kept.key}|${repeats.map((repeat) => `${repeat.mark}=${repeat.texts.map(({shown, weight}) => `${shown}*${weight}`).join(",")}@${repeat.own},${repeat.base}`).join("&")}`,
+    get alone() {
+      if (!alone) {
+        alone = new Float64Array(n);
+        for (const {vector, factor} of terms(null)) add(alone, vector, factor);
+      }
+      return alone;
     },
+    terms,
   };
 }
 
-/** Chance by month of a repeat that belongs to the garment, its code unknown. */
-export function trueChance(repeat: Repeat, codes: ReadyCodes, n: number): Float64Array {
-  const result = new Float64Array(n);
-  for (const text of repeat.texts) {
+interface Belonging {
+  /** Repeats that show the garment's own code. */
+  readonly belonging: readonly Repeat[];
+  /** Their chances of belonging and not being lost, times the chances of the others as strays. */
+  readonly factor: number;
+  /** Product of the shares by month of the repeats that belong; null when none does. */
+  readonly share: Float64Array | null;
+}
+
+function belongings(repeats: readonly Repeat[]): Belonging[] {
+  let result: Belonging[] = [{belonging: [], factor: 1, share: null}];
+  for (const repeat of repeats) {
+    result = result.flatMap(({belonging, factor, share}) => [
+      {belonging, factor: factor * repeat.base, share},
+      {belonging: [...belonging, repeat], factor: factor * repeat.own, share: share ? share.map((s, t) => s * repeat.share[t]!) : repeat.share},
+    ]);
+  }
+  return result.filter(({factor}) => factor > 0);
+}
+
+const looksLike = (repeat: Repeat, code: string) => repeat.texts.reduce((sum, text) => sum + text.weight * seenAs(text.cells, code), 0);
+
+/** Chance by month of a repeat's texts when it belongs to the garment, is not lost, and the code is drawn like any other. */
+export function trueChance(texts: Repeat["texts"], share: Float64Array, codes: ReadyCodes): Float64Array {
+  const result = new Float64Array(share.length);
+  for (const text of texts) {
     for (const [j, code] of codes.codes.entries()) {
       const chance = seenAs(text.cells, code);
       if (chance > 0) add(result, codes.listed[j]!, chance * text.weight);
@@ -105,6 +127,6 @@ export function trueChance(repeat: Repeat, codes: ReadyCodes, n: number): Float6
     const width = codes.widths[text.cells.length - 1];
     if (width) add(result, width, sameUnlisted([text.cells]) * text.weight);
   }
-  for (let t = 0; t < n; t++) result[t]! *= (1 - repeat.lost) * repeat.share[t]!;
+  for (let t = 0; t < result.length; t++) result[t]! *= share[t]!;
   return result;
 }

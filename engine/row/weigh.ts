@@ -1,108 +1,130 @@
 // From ways to read a row to its chance by month: dates spread over their months, codes weighed against the lists.
 import type {ReadyScheme} from "../scheme/scheme.ts";
 import type {ReadyCodes} from "./code-list.ts";
-import {codeChance, sightOf, type CodeSight} from "./code-sight.ts";
-import {codeNames, type CodeName, type ParseResult, type RowParse} from "./parse.ts";
+import {add, codeTerms, sightOf, type Term} from "./code-sight.ts";
+import {codeNames, type CodeName, type ParseGroup, type ParseResult} from "./parse.ts";
 import type {Tie} from "./tie.ts";
 
 /** What a case says about rows: which schemes date them, with shares by month, and which codes are tied to other places. */
 export interface RowContext {
   readonly n: number;
   readonly codes: Readonly<Record<CodeName, ReadyCodes | null>>;
+  /** Tied codes in the order of their digits in a tie key. */
+  readonly tied: readonly CodeName[];
   readonly ties: Readonly<Partial<Record<CodeName, Tie>>>;
+  /** Tells contexts apart in caches: dating and ties. */
+  readonly key: string;
   /** Share by month of a scheme in this case; null when the case does not allow it. */
   share(scheme: ReadyScheme): Float64Array | null;
   /** Share by month of dates written in an unknown way. */
   readonly unknown: Float64Array;
 }
 
-/** How a row takes part in the hidden codes: for each tied code, absent (0), the garment's own (1), drawn anew (2). */
-export type TieKey = string;
+/**
+ * How a row takes part in the hidden codes, one digit a tied code, the first lowest, to the base 3:
+ * absent (0), the garment's own (1), drawn anew (2).
+ */
+export type TieKey = number;
 
-/** Chance by month of a row, for each way it takes part in the tied codes. */
-export type RowChance = ReadonlyMap<TieKey, Float64Array>;
+export const tieDigit = (key: TieKey, i: number) => Math.floor(key / 3 ** i) % 3;
 
-interface Pile {
+/** Chance of a row for each way it takes part in the tied codes: by month, or one number when it is the same in all months. */
+export type RowChance = ReadonlyMap<TieKey, Float64Array | number>;
+
+/** A product of terms, one a code, with the way it takes part in the ties. */
+interface Product {
   readonly tie: TieKey;
-  readonly codes: readonly Float64Array[];
-  none: number;
-  unknown: number;
+  readonly factor: number;
+  readonly vectors: readonly Float64Array[];
+}
+
+/** What is gathered for one tie key: a constant, products over all months, and what dates put on single months. */
+interface Sum {
+  constant: number;
+  readonly products: Map<string, {vectors: readonly Float64Array[]; factor: number}>;
   dated: Float64Array | null;
 }
 
-export const tiedNames = (context: RowContext): CodeName[] => codeNames.filter((name) => context.ties[name]);
+const ids = new WeakMap<Float64Array, number>();
+let lastId = 0;
+const idOf = (vector: Float64Array) => {
+  let id = ids.get(vector);
+  if (id === undefined) ids.set(vector, (id = ++lastId));
+  return id;
+};
 
 /** Weighs all ways to read a row. */
-export function weighRow({row, parses}: ParseResult, context: RowContext): RowChance {
-  const piles = new Map<string, Pile>();
-  const sights = new Map<string, CodeSight>();
-  const plain = new Map<CodeSight, Float64Array>();
-  const tied = tiedNames(context);
-
-  const sight = (name: CodeName, parse: RowParse): CodeSight | null => {
-    const span = parse[name];
-    const codes = context.codes[name];
-    if (!span || !codes) return null;
-    const key = `${name}${span.from}-${span.until}`;
-    let found = sights.get(key);
-    if (!found) sights.set(key, (found = sightOf(row, span, codes)));
-    return found;
+export function weighRow({row, groups}: ParseResult, context: RowContext): RowChance {
+  const sums = new Map<TieKey, Sum>();
+  const sumAt = (tie: TieKey) => {
+    let sum = sums.get(tie);
+    if (!sum) sums.set(tie, (sum = {constant: 0, products: new Map(), dated: null}));
+    return sum;
   };
-  const chance = (name: CodeName, seen: CodeSight): Float64Array => {
-    let found = plain.get(seen);
-    if (!found) plain.set(seen, (found = codeChance(seen, context.codes[name]!, context.n)));
-    return found;
-  };
-
-  for (const parse of parses) {
-    const share = parse.date?.scheme ? context.share(parse.date.scheme) : null;
-    if (parse.date?.scheme && !share) continue;
-    for (const choice of tieChoices(parse, tied)) {
-      const key = `${choice};${codeNames.map((name) => (parse[name] ? `${parse[name].from}-${parse[name].until}` : "")).join(";")}`;
-      let pile = piles.get(key);
-      if (!pile) {
-        const codes = codeNames.flatMap((name) => {
-          const seen = sight(name, parse);
-          if (!seen) return [];
-          return choice[tied.indexOf(name)] === "1" ? [context.ties[name]!.with(seen)] : [chance(name, seen)];
-        });
-        piles.set(key, (pile = {tie: choice, codes, none: 0, unknown: 0, dated: null}));
-      }
-      pour(pile, parse, share, context.n);
+  for (const group of groups) {
+    for (const product of productsOf(group, row, context)) {
+      const sum = sumAt(product.tie);
+      pour(sum, group.dateless * product.factor, product.vectors);
+      if (group.unknown > 0) pour(sum, group.unknown * product.factor, [...product.vectors, context.unknown]);
+      pourDates(sum, group, product, context);
     }
   }
-  return sumPiles(piles, context);
+  return new Map([...sums].map(([tie, sum]) => [tie, total(sum, context.n)]));
 }
 
-function pour(pile: Pile, parse: RowParse, share: Float64Array | null, n: number): void {
-  if (!parse.date) pile.none += parse.chance;
-  else if (!parse.date.scheme) pile.unknown += parse.chance;
-  else {
-    const {at, weight} = parse.date.months!;
-    const dated = (pile.dated ??= new Float64Array(n));
-    for (let i = 0; i < at.length; i++) dated[at[i]!]! += parse.chance * weight[i]! * share![at[i]!]!;
+function pour(sum: Sum, factor: number, vectors: readonly Float64Array[]): void {
+  if (factor === 0) return;
+  if (vectors.length === 0) {
+    sum.constant += factor;
+    return;
+  }
+  const key = vectors.length === 1 ? String(idOf(vectors[0]!)) : vectors.map(idOf).join();
+  const same = sum.products.get(key);
+  if (same) same.factor += factor;
+  else sum.products.set(key, {vectors, factor});
+}
+
+function pourDates(sum: Sum, {dated}: ParseGroup, {factor, vectors}: Product, context: RowContext): void {
+  for (const {chance, scheme, months} of dated) {
+    const share = context.share(scheme);
+    if (!share) continue;
+    const into = (sum.dated ??= new Float64Array(context.n));
+    for (let i = 0; i < months.at.length; i++) {
+      const t = months.at[i]!;
+      let value = factor * chance * months.weight[i]! * share[t]!;
+      for (const vector of vectors) value *= vector[t]!;
+      into[t]! += value;
+    }
   }
 }
 
-function tieChoices(parse: RowParse, tied: readonly CodeName[]): string[] {
-  let choices = [""];
-  for (const name of tied) choices = choices.flatMap((choice) => (parse[name] ? [`${choice}1`, `${choice}2`] : [`${choice}0`]));
-  return choices;
-}
-
-function sumPiles(piles: ReadonlyMap<string, Pile>, context: RowContext): RowChance {
-  const result = new Map<TieKey, Float64Array>();
-  for (const pile of piles.values()) {
-    let total = result.get(pile.tie);
-    if (!total) result.set(pile.tie, (total = new Float64Array(context.n)));
-    const [first, second, third] = pile.codes;
-    for (let t = 0; t < context.n; t++) {
-      let value = pile.none + pile.unknown * context.unknown[t]! + (pile.dated ? pile.dated[t]! : 0);
-      if (first) value *= first[t]!;
-      if (second) value *= second[t]!;
-      if (third) value *= third[t]!;
-      total[t]! += value;
-    }
+function total({constant, products, dated}: Sum, n: number): Float64Array | number {
+  if (products.size === 0 && !dated) return constant;
+  const result = dated ?? new Float64Array(n);
+  if (constant > 0) for (let t = 0; t < n; t++) result[t]! += constant;
+  for (const {vectors, factor} of products.values()) {
+    const [first, second, third, fourth] = vectors;
+    if (!second) add(result, first!, factor);
+    else for (let t = 0; t < n; t++) result[t]! += factor * first![t]! * second[t]! * (third ? third[t]! : 1) * (fourth ? fourth[t]! : 1);
   }
   return result;
+}
+
+/** The products of code terms of a group: every tied code once as the garment's own, once as drawn anew. */
+export function productsOf({spans}: Pick<ParseGroup, "spans">, row: ParseResult["row"], context: RowContext): Product[] {
+  let products: Product[] = [{tie: 0, factor: 1, vectors: []}];
+  for (const name of codeNames) {
+    const span = spans[name];
+    const codes = context.codes[name];
+    if (!span || !codes) continue;
+    const sight = sightOf(row, span, codes);
+    const digit = context.tied.indexOf(name);
+    const step = 3 ** digit;
+    const choices: (Term & {tie: number})[] = codeTerms(sight, codes).map((term) => ({...term, tie: digit < 0 ? 0 : 2 * step}));
+    if (digit >= 0) choices.push(...context.ties[name]!.terms(sight).map((term) => ({...term, tie: step})));
+    products = products.flatMap(({tie, factor, vectors}) =>
+      choices.map((choice) => ({tie: tie + choice.tie, factor: factor * choice.factor, vectors: [...vectors, choice.vector]})),
+    );
+  }
+  return products;
 }

@@ -37,6 +37,10 @@ export class Distinctions {
     }
   }
 
+  any(): boolean {
+    return this.named.size > 0;
+  }
+
   values(name: CircumstanceName): readonly string[] {
     return [...(this.named.get(name) ?? [])].sort();
   }

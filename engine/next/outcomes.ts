@@ -1,0 +1,87 @@
+// What a look at a mark could show, by month: strays counted, cases that no seen mark told apart averaged out.
+import {codeOutcomes} from "../mark/coded.ts";
+import {constant, outcome, type Outcome, type ReadyMark} from "../mark/ready-mark.ts";
+import {mean} from "../num/vector.ts";
+import type {ReadyBook} from "../infer/ready-book.ts";
+import {anyOther, caseKey, Distinctions, type Case} from "../rule/when.ts";
+import {prepared, type Prepared} from "./information.ts";
+
+const byMark = new WeakMap<ReadyMark, Map<string, Prepared>>();
+
+/**
+ * The outcomes of a mark in a case; remembered.
+ * @param markets  where garments were sold, for a market that the case leaves open
+ */
+export function outcomesOf(mark: ReadyMark, in_: Case, markets: Readonly<Record<string, number>>): Prepared {
+  let known = byMark.get(mark);
+  if (!known) byMark.set(mark, (known = new Map()));
+  const told = new Distinctions();
+  mark.distinguish(told);
+  const open = told.values("market").length > 0 && in_.market === undefined;
+  const key = told.any() ? `${caseKey(in_)}|${open ? Object.entries(markets).join() : ""}` : "";
+  let found = known.get(key);
+  if (!found) {
+    const spread = open ? openMarkets(told.values("market"), in_, markets) : [{case: in_, weight: 1}];
+    const outcomes = averaged(spread.map(({case: each, weight}) => ({outcomes: mark.outcomes(each), weight})));
+    known.set(key, (found = prepared(mixStrays(outcomes, mark.mark.stray, mark.axis.until - mark.axis.from + 1), mark.axis.until - mark.axis.from + 1)));
+  }
+  return found;
+}
+
+function openMarkets(named: readonly string[], in_: Case, markets: Readonly<Record<string, number>>): {case: Case; weight: number}[] {
+  const all = Object.values(markets).reduce((sum, w) => sum + w, 0);
+  if (!(all > 0)) return [{case: {...in_, market: anyOther}, weight: 1}];
+  const told = named.map((market) => ({case: {...in_, market}, weight: (markets[market] ?? 0) / all}));
+  const rest = Math.max(0, 1 - told.reduce((sum, {weight}) => sum + weight, 0));
+  return [...told, {case: {...in_, market: anyOther}, weight: rest}].filter(({weight}) => weight > 0);
+}
+
+function averaged(spread: readonly {outcomes: readonly Outcome[]; weight: number}[]): readonly Outcome[] {
+  if (spread.length === 1) return spread[0]!.outcomes;
+  const sums = new Map<string, Float64Array>();
+  for (const {outcomes, weight} of spread) {
+    for (const {name, at, chance} of outcomes) {
+      let sum = sums.get(name);
+      if (!sum) sums.set(name, (sum = new Float64Array(at ? Math.max(...at) + 1 : chance.length)));
+      for (let i = 0; i < chance.length; i++) sum[at ? at[i]! : i]! += weight * chance[i]!;
+    }
+  }
+  return [...sums].map(([name, chance]) => outcome(name, chance));
+}
+
+/** Counts a stray rate in: the average goes into dense outcomes; for outcomes of single months it is one outcome of its own. */
+export function mixStrays(outcomes: readonly Outcome[], stray: number, n: number): Outcome[] {
+  let single = 0;
+  const result = outcomes.map(({name, at, chance}) => {
+    if (!at) {
+      const base = stray * mean(chance);
+      return outcome(name, chance.map((p) => (1 - stray) * p + base));
+    }
+    single += (stray * chance.reduce((a, b) => a + b, 0)) / n;
+    return outcome(name, chance.map((p) => (1 - stray) * p), at);
+  });
+  if (single > 0) result.push(outcome("stray", constant(n, single)));
+  return result;
+}
+
+const dates = new WeakMap<ReadyBook, Map<string, Prepared>>();
+
+/** The dates that the rows of a label kind could show. */
+export function dateOutcomes(book: ReadyBook, kind: string, in_: Case): Prepared {
+  let known = dates.get(book);
+  if (!known) dates.set(book, (known = new Map()));
+  const dating = book.label!.dating(kind, in_);
+  const key = `${kind}|${dating.key}`;
+  let found = known.get(key);
+  if (!found) {
+    const layout = book.label!.kinds.get(kind)?.layout ?? [];
+    const unreadable = layout.filter(({fields}) => fields.includes("date")).reduce((miss, {share}) => miss * (1 - share), 1);
+    const kept = (share: Float64Array) => share.map((s) => s * (1 - unreadable));
+    const outcomes = [
+      ...[...dating.schemes].flatMap(([scheme, share]) => codeOutcomes(scheme, kept(share))),
+      outcome("no date", dating.unknown.map((u) => unreadable + u * (1 - unreadable))),
+    ];
+    known.set(key, (found = prepared(outcomes, book.n)));
+  }
+  return found;
+}
