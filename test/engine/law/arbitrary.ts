@@ -14,34 +14,39 @@ const share = fc.oneof(fc.constantFrom(0, 0.02, 1), fc.double({min: 0, max: 1, n
 const rate = fc.constantFrom(0, 0.01, 0.1, 0.3, 1);
 const weight = fc.constantFrom(0.001, 0.5, 1, 3, 100);
 const someMonth = fc.integer({min: month(1958, 1), max: month(1973, 12)});
+const axisMonth = fc.integer({min: axis.since, max: axis.today});
 const text = (m: number) => printMonth(monthIndex(m));
 
 /** Four months in order, either end left open now and then. */
-export const windows: fc.Arbitrary<Written> = fc
-  .tuple(fc.array(someMonth, {minLength: 4, maxLength: 4}), fc.constantFrom("both", "begins", "ends", "open"))
+const windowsOf = (some: fc.Arbitrary<number>): fc.Arbitrary<Written> =>
+  fc.tuple(fc.array(some, {minLength: 4, maxLength: 4}), fc.constantFrom("both", "begins", "ends", "open"))
   .map(([months, kind]) => {
     const [a, b, c, d] = months.sort((x, y) => x - y).map(text);
     return {...(kind === "both" || kind === "begins" ? {begins: [a, b]} : {}), ...(kind === "both" || kind === "ends" ? {ends: [c, d]} : {})};
   });
 
+const windows = windowsOf(someMonth);
+/** Windows that no axis has to be widened for. */
+export const axisWindows = windowsOf(axisMonth);
+
 const whens: fc.Arbitrary<Written | undefined> = fc.constantFrom(undefined, undefined, {market: "home"}, {market: ["abroad", "home"]}, {type: "trousers"});
-const variants = fc.array(fc.record({when: whens.filter((when): when is Written => when !== undefined), window: windows, weight}), {maxLength: 1});
+const variantsWith = (window: fc.Arbitrary<Written>) => fc.array(fc.record({when: whens.filter((when): when is Written => when !== undefined), window, weight}), {maxLength: 1});
 const commonWith = (stray: fc.Arbitrary<number>) =>
   fc.record({stray, lost: rate, piece: fc.constantFrom(undefined, undefined, "left", "right"), when: whens, "copied look": fc.boolean()});
 /** Marks that are never stray among them: then evidence can contradict itself beyond repair. */
 const anyRate = rate;
 /** Every mark can be stray, as the schema has it by default. */
 const someRate = fc.constantFrom(0.01, 0.1, 0.3, 1);
-type Common = ReturnType<typeof commonWith>;
+type Common = fc.Arbitrary<Written>;
 
-const values = fc
-  .array(fc.record({window: windows, weight, outside: fc.constantFrom(0, 0.01), variants}), {minLength: 1, maxLength: 4})
+const valuesWith = (window: fc.Arbitrary<Written>) => fc
+  .array(fc.record({window, weight, outside: fc.constantFrom(0, 0.01), variants: variantsWith(window)}), {minLength: 1, maxLength: 4})
   .map((list) => Object.fromEntries(list.map((value, i) => [["none", "red", "green", "blue"][(i + 1) % 4]!, {name: `value ${i}`, ...value}])));
 
-const choicesWith = (common: Common) =>
-  fc.tuple(common, values, fc.constantFrom(0, 0.05, 2)).map(([rest, list, other]) => markOf({kind: "choice", ...rest, values: list, other}));
-const presencesWith = (common: Common) =>
-  fc.record({rest: common, window: windows, inside: share, outside: share, variants: fc.array(fc.record({when: fc.constant({market: "home"}), window: windows}), {maxLength: 1})})
+const choicesWith = (common: Common, window = windows, others: readonly number[] = [0, 0.05, 2]) =>
+  fc.tuple(common, valuesWith(window), fc.constantFrom(...others)).map(([rest, list, other]) => markOf({kind: "choice", ...rest, values: list, other}));
+const presencesWith = (common: Common, window = windows) =>
+  fc.record({rest: common, window, inside: share, outside: share, variants: fc.array(fc.record({when: fc.constant({market: "home"}), window}), {maxLength: 1})})
   .map(({rest, ...own}) => markOf({kind: "presence", ...rest, ...own}));
 const serialsWith = (common: Common) =>
   fc.record({rest: common, months: fc.uniqueArray(someMonth, {minLength: 2, maxLength: 4}), numbers: fc.uniqueArray(fc.nat(9999), {minLength: 4, maxLength: 4}), fuzz: fc.nat(24), rise: fc.nat(24), usual: fc.option(fc.nat(200))})
@@ -51,6 +56,10 @@ const serialsWith = (common: Common) =>
     return markOf({kind: "serial", ...rest, knots, fuzz, use: {rise, ...(usual === null ? {} : {usual, longest: usual + 60})}});
   });
 const codedsWith = (common: Common) => common.map((rest) => markOf({kind: "coded", ...rest, schemes: ["month-figure", "week-year"]}));
+const plain = commonWith(someRate).map((rest) => ({...rest, when: undefined}));
+/** Marks on any garment, that can be stray and always show something: every outcome has a chance in some month of the axis. */
+export const plainChoices = choicesWith(plain, axisWindows, [0.05, 2]);
+export const plainPresences = presencesWith(plain, axisWindows);
 const marksWith = (common: Common) => fc.oneof(choicesWith(common), presencesWith(common), serialsWith(common), codedsWith(common));
 
 const schemes = fc.record({one: windows, two: windows, lag: fc.option(fc.record({usual: fc.nat(6), longest: fc.nat(24)}))}).map(({one, two, lag}) => ({
