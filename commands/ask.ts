@@ -1,8 +1,9 @@
 // The next question worth asking about a garment, and what is known so far.
 import {z} from "zod";
-import {cannotTell, headline, labelId, rowsId, sayMonth, sayOdds, saySpan, sureness, type Book, type Finding, type Mark, type NextLook} from "../engine/index.ts";
+import {labelId, rowsId, sayMonth, type Book, type Finding, type Mark, type NextLook} from "../engine/index.ts";
 import {garmentSchema, type Garment} from "../engine/rule/garment.ts";
 import {command} from "./command.ts";
+import {verdictOf} from "./verdict.ts";
 import {bookOf, type World} from "./world.ts";
 
 /** One thing that a mark can be. */
@@ -43,15 +44,14 @@ export const askNext = command({
     const look = finding.next.find(({id, bits}) => bits >= leastBits && !skip.includes(id));
     return {answer: {finding, soFar: soFar(finding), question: look ? questionOf(look, garment, world) : null}};
   },
-  json: ({soFar: words, question, finding}: AskAnswer) => ({soFar: words, sureness: sureness(finding), question}),
+  json: ({soFar: words, question, finding}: AskAnswer) => ({soFar: words, sureness: verdictOf(finding).sureness, question}),
 });
 
 function soFar(finding: Finding): string {
-  const between = saySpan({from: finding.noEarlier, until: finding.noLater});
-  if (cannotTell(finding)) return `Cannot tell yet: ${between} is open.`;
-  const {words, probability} = headline(finding);
+  const {kind, sentence} = verdictOf(finding);
   const {noEarlier: first, noLater: last} = finding;
-  return `Most likely ${words}, ${sayOdds(probability)}; ${first === last ? `no other month than ${sayMonth(first)} worth naming` : `no earlier than ${sayMonth(first)}, no later than ${sayMonth(last)}`}.`;
+  if (kind !== "one date") return `${sentence}.`;
+  return `${sentence}; ${first === last ? "hardly any other month is left" : `no earlier than ${sayMonth(first)}, no later than ${sayMonth(last)}`}.`;
 }
 
 function questionOf(look: NextLook, garment: Garment, world: World): Question {

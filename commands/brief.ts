@@ -3,10 +3,11 @@ import {z} from "zod";
 import {printMonth, type Brief, type Finding} from "../engine/index.ts";
 import {garmentSchema} from "../engine/rule/garment.ts";
 import {command} from "./command.ts";
+import {worthAWord} from "./verdict.ts";
 import {briefJson, nine, runsJson} from "./finding-json.ts";
 
-/** A brief finding; odd marks only when it comes from a whole one. */
-export type BriefAnswer = Brief & Partial<Pick<Finding, "odd">>;
+/** A brief finding; odd marks and two dates only when it comes from a whole one. */
+export type BriefAnswer = Brief & Partial<Pick<Finding, "odd" | "twoDates">>;
 
 export const briefGarment = command({
   name: "garment.brief",
@@ -27,7 +28,7 @@ export function briefFindingJson(finding: BriefAnswer) {
     probability: best.probability,
     ...rest,
     range90: runsJson(finding.sets[1]!),
-    ...(finding.odd ? {odd: finding.odd.map(({says, probability}) => ({says, probability: nine(probability)}))} : {}),
+    ...(finding.odd ? {odd: oddOf(finding).map(({says, probability}) => ({says, probability: nine(probability)}))} : {}),
   };
 }
 
@@ -35,7 +36,8 @@ export function briefFindingJson(finding: BriefAnswer) {
 export const resultColumns = ["best", "probability", "no_earlier", "no_later", "range90", "makers", "odd"] as const;
 
 /** The cells of the result columns: months as 1968-03, ranges as 1968-03..1968-07, several of anything divided by "|". */
-export function resultCells({best, noEarlier, noLater, sets, makers, odd}: BriefAnswer): string[] {
+export function resultCells(finding: BriefAnswer): string[] {
+  const {best, noEarlier, noLater, sets, makers} = finding;
   return [
     printMonth(best.month),
     best.probability.toFixed(4),
@@ -43,6 +45,12 @@ export function resultCells({best, noEarlier, noLater, sets, makers, odd}: Brief
     printMonth(noLater),
     sets[1]!.runs.map(({from, until}) => (from === until ? printMonth(from) : `${printMonth(from)}..${printMonth(until)}`)).join("|"),
     makers.map(({maker, probability}) => `${maker ?? "unlisted"} ${probability.toFixed(4)}`).join("|"),
-    (odd ?? []).map(({says, probability}) => `${says} ${probability.toFixed(2)}`).join("|"),
+    oddOf(finding).map(({says, probability}) => `${says} ${probability.toFixed(2)}`).join("|"),
   ];
+}
+
+/** Everything that does not fit one date: odd marks, and a later reproduction that is worth a word. */
+function oddOf({odd, twoDates}: BriefAnswer): {says: string; probability: number}[] {
+  const later = twoDates && twoDates.probability >= worthAWord ? [{says: "later reproduction of an older style", probability: twoDates.probability}] : [];
+  return [...later, ...(odd ?? [])];
 }

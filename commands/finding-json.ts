@@ -1,6 +1,7 @@
 // A finding as plain JSON in the documented shape: see finding-shape.ts.
-import {credibleSet, headline, printMonth, sayFinding, sureness, type Brief, type CredibleSet, type Finding, type RowReadings, type RuleUsed} from "../engine/index.ts";
+import {credibleSet, printMonth, sayFinding, type Brief, type CredibleSet, type Finding, type RowReadings, type RuleUsed} from "../engine/index.ts";
 import type {FindingJson} from "./finding-shape.ts";
+import {verdictOf} from "./verdict.ts";
 
 /** Said wherever a finding is shown. */
 export const notice = "An estimate from the marks named here and the rule books' editions shown; no guarantee of authenticity and no certified appraisal.";
@@ -26,11 +27,11 @@ export function briefJson({best, noEarlier, noLater, makers}: Brief) {
 
 /** The whole finding. */
 export function findingJson(finding: Finding): FindingJson {
-  const {words, probability} = headline(finding);
+  const {kind, words, probability, sureness} = verdictOf(finding);
   return {
     format: "ticking finding 1",
     garment: finding.garment,
-    verdict: {words, probability: nine(probability), sureness: sureness(finding), sentences: sayFinding(finding)},
+    verdict: {kind, words, probability: nine(probability), sureness, sentences: sayFinding(finding)},
     ...briefJson(finding),
     ranges: finding.sets.map((set) => ({share: set.share, probability: nine(Math.min(1, set.mass)), months: set.months, runs: runsJson(set)})),
     entropy: nine(finding.entropy),

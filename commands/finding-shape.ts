@@ -23,7 +23,13 @@ export const findingShape = z
   .strictObject({
     format: z.literal("ticking finding 1"),
     garment: words,
-    verdict: z.strictObject({words, probability, sureness: z.enum(["sure", "likely", "open", "cannot tell"]), sentences: z.array(words)}),
+    verdict: z.strictObject({
+      kind: z.enum(["one date", "two dates", "cannot tell"]).describe("two dates: a later reproduction is likelier than not"),
+      words: words.describe("what is named: a month, year, decade, range, or two times"),
+      probability,
+      sureness: z.enum(["sure", "likely", "open", "cannot tell"]),
+      sentences: z.array(words).describe("the finding as it could be said aloud"),
+    }),
     best: z.strictObject({month, probability}),
     noEarlier: month.describe("2.5 in 100 lie before"),
     noLater: month.describe("2.5 in 100 lie after"),

@@ -118,11 +118,11 @@ async function* after(first: Records, others: AsyncGenerator<Records>): AsyncGen
   yield* others;
 }
 
-/** Cuts a run of records into shares of at most so many. */
+/** Cuts a run of records into shares of at most so many, each with memory of its own, so that it can be handed to a worker. */
 export function* sharesOf({bytes, ends, lines}: Records, most: number): Generator<Records> {
   for (let from = 0; from < ends.length; from += most) {
     const start = from === 0 ? 0 : ends[from - 1]!;
     const share = ends.slice(from, from + most);
-    yield {bytes: bytes.slice(start, share.at(-1)), ends: share.map((end) => end - start), lines: lines.slice(from, from + most)};
+    yield {bytes: new Uint8Array(bytes.subarray(start, share.at(-1))), ends: share.map((end) => end - start), lines: lines.slice(from, from + most)};
   }
 }

@@ -3,7 +3,7 @@ import {perform} from "../../commands/command.ts";
 import {showBook, type MarkPage, type ShowAnswer} from "../../commands/show-book.ts";
 import {orMend} from "../ending.ts";
 import type {WorldFlags} from "../shared.ts";
-import {sayAuthority, sayMonthsIn} from "../words/authority.ts";
+import {sayAuthority, sayWindowIn} from "../words/authority.ts";
 import type {Page} from "../words/page.ts";
 import {newPage, printJson, printPage} from "../words/print.ts";
 import {worldWith} from "./open.ts";
@@ -38,7 +38,7 @@ function writeMark(page: Page, {mark, name, place, look, says, caution, kind, st
   page.head(kind === "choice" ? "What it can be" : kind === "serial" ? "Numbers and their months" : "What the book says of it");
   for (const {id, name: what, says: words, window, source, cite} of statements) {
     page.item("", what === id || kind === "serial" ? what : `${id}: ${what}`);
-    page.item("   ", `${kind === "serial" ? "" : "in use "}${sayMonthsIn(window)}`);
+    page.item("   ", `${kind === "serial" ? "" : "in use "}${sayWindowIn(window)}`);
     if (words) page.item("   ", words, "quiet");
     page.item("   ", sayAuthority(source, cite), "quiet");
   }

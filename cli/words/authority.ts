@@ -10,7 +10,7 @@ export function sayAuthority(source: Source | null | undefined, {how}: Cite): st
   return `${source.title} [${hows[how]}]`;
 }
 
-/** Writes every "1968-03" of a text as "Mar 1968". */
-export function sayMonthsIn(text: string): string {
-  return text.replace(/\d{4}-(0[1-9]|1[0-2])/g, (month) => sayMonth(parseMonth(month)!).replace(/^(\w{3})\w*/, "$1"));
+/** A window in words, with "Mar 1968" for every "1968-03". */
+export function sayWindowIn(text: string): string {
+  return text.replace(", still in use", " on").replace(/\d{4}-(0[1-9]|1[0-2])/g, (month) => sayMonth(parseMonth(month)!).replace(/^(\w{3})\w*/, "$1"));
 }

@@ -1,7 +1,8 @@
 // A finding as a page of words: verdict, bounds, rows, what counted, what does not fit, where to look next.
-import {cannotTell, credibleSet, headline, sayMonth, sayOdds, sayRuns, saySpan, type Book, type Finding, type Garment, type MonthIndex, type Reading, type RowReadings} from "../../engine/index.ts";
+import {headline, sayMonth, sayOdds, sayRuns, type Book, type Finding, type Garment, type MonthIndex, type Reading, type RowReadings} from "../../engine/index.ts";
 import {notice} from "../../commands/finding-json.ts";
 import {rowParts, sayReading} from "../../commands/show-rows.ts";
+import {possibleReproduction, verdictOf} from "../../commands/verdict.ts";
 import {bookOf, makerTitle, type World} from "../../commands/world.ts";
 import {writeLedger} from "./ledger.ts";
 import {monthPicture, shadeWords} from "./month-picture.ts";
@@ -22,7 +23,6 @@ export function writeFinding(page: Page, garment: Garment, finding: Finding, wor
   writeRows(page, finding, world);
   writeUnread(page, finding);
   writeLedger(page, finding, world);
-  writeDoubts(page, finding);
   writeNext(page, finding);
   writeFoot(page, finding, world);
 }
@@ -36,14 +36,18 @@ function writeTitle(page: Page, garment: Garment, finding: Finding, world: World
 }
 
 function writeVerdict(page: Page, finding: Finding): void {
-  const {words, probability} = headline(finding);
-  const between = {from: finding.noEarlier, until: finding.noLater};
-  if (cannotTell(finding)) page.say(`Cannot tell: what was seen leaves ${saySpan(between)} open`, "strong");
-  else page.say(`Most likely ${words}, ${sayOdds(probability)}`, "strong");
+  const {kind, sentence} = verdictOf(finding);
+  page.say(sentence, "strong");
   const fact = (name: string, value: string) => page.item(padded(name, 19), value);
-  fact("no earlier than", sayMonth(between.from));
-  fact("no later than", sayMonth(between.until));
+  if (kind === "two dates") {
+    fact("if of one date", `${headline(finding).words}; no earlier than ${sayMonth(finding.noEarlier)}, no later than ${sayMonth(finding.noLater)}`);
+    return;
+  }
+  fact("no earlier than", sayMonth(finding.noEarlier));
+  fact("no later than", sayMonth(finding.noLater));
   fact("90 in 100 within", sayRuns(finding.sets[1]!.runs));
+  const other = possibleReproduction(finding);
+  if (other) page.say(`It may be a later reproduction, ${sayOdds(other.probability)}: ${other.words}.`, "odd");
 }
 
 function writeMonths(page: Page, finding: Finding): void {
@@ -90,17 +94,6 @@ function writeUnread(page: Page, {unread}: Finding): void {
   if (unread.length === 0) return;
   page.head("Not read as a date");
   for (const {text, why} of unread) page.item("", `“${text}”: ${why}`);
-}
-
-function writeDoubts(page: Page, {odd, twoDates, first}: Finding): void {
-  const two = twoDates && twoDates.probability > 0.2 ? twoDates : null;
-  if (odd.length === 0 && !two) return;
-  page.head("What does not fit");
-  const span = (months: Float64Array) => sayRuns(credibleSet(months, 0.9, first).runs, 1);
-  page.odds([
-    ...odd.map(({says, probability}) => [probability, says] as const),
-    ...(two ? [[two.probability, `a later reproduction of an older style: the look is of ${span(two.look)}, the making of ${span(two.made)}`] as const] : []),
-  ], "odd");
 }
 
 function writeNext(page: Page, {next}: Finding): void {

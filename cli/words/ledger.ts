@@ -1,8 +1,9 @@
 // The ledger in words: what each mark weighed, what was seen, when that was in use, and how it is known.
 import {rowsId, sayOdds, type Finding, type Reading, type RuleUsed} from "../../engine/index.ts";
 import {sayReading} from "../../commands/show-rows.ts";
+import {verdictOf} from "../../commands/verdict.ts";
 import {bookOf, type World} from "../../commands/world.ts";
-import {sayAuthority, sayMonthsIn} from "./authority.ts";
+import {sayAuthority, sayWindowIn} from "./authority.ts";
 import type {Page} from "./page.ts";
 import {padded} from "./wrap.ts";
 
@@ -12,32 +13,35 @@ const steps = [0.02, 0.2, 0.7, 1.5, 3];
 /** Weight as none to five dashes. */
 export const weightBar = (bits: number) => "━".repeat(steps.filter((step) => bits >= step).length);
 
-/** Writes the ledger: odd marks first, then by weight. */
+const indent = padded("", 7);
+
+/** Writes the ledger: what does not fit first, then by weight. */
 export function writeLedger(page: Page, finding: Finding, world: World): void {
-  if (finding.ledger.length === 0) return;
-  page.head("What counted", "the more dashes, the more it moved the answer");
-  const odd = oddMarks(finding);
-  const lines = [...finding.ledger].sort((a, b) => Number(odd.has(b.id)) - Number(odd.has(a.id)));
-  const silent = lines.filter(({id, bits}) => weightBar(bits) === "" && !odd.has(id));
-  for (const {id, bits} of lines.filter((line) => !silent.includes(line))) {
-    const reason = odd.get(id);
-    page.item(padded(weightBar(bits), 7), id === rowsId ? rowsSeen(finding, world) : markSeen(finding, id), "moved");
-    if (reason) page.item(padded("", 7), reason, "odd");
-    const small = id === rowsId ? [rowsAuthority(finding, world)] : finding.rules.filter(({mark}) => mark === id).flatMap(authority);
-    for (const line of small) page.item(padded("", 7), line, "quiet");
+  if (finding.ledger.length === 0 && finding.odd.length === 0) return;
+  page.head("What counted", verdictOf(finding).kind === "two dates" ? "odd: were it of one date; the more dashes, the more it moved that date" : "the more dashes, the more it moved the answer");
+  const odd = new Set<string>();
+  for (const {id, says, probability, piece} of finding.odd) {
+    const marks = piece ? (finding.pieces.find((one) => one.id === id)?.marks ?? []) : [id];
+    page.item(padded("odd", 7), `${says}, ${sayOdds(probability)}`, "odd");
+    for (const mark of marks) if (!odd.has(mark)) writeMark(page, mark, indent, finding, world);
+    for (const mark of marks) odd.add(mark);
   }
+  const lines = finding.ledger.filter(({id}) => !odd.has(id));
+  const told = lines.filter(({bits}) => weightBar(bits) !== "");
+  for (const {id, bits} of told) writeMark(page, id, padded(weightBar(bits), 7), finding, world);
+  const silent = lines.filter((line) => !told.includes(line)).map(({id}) => seenAt(id, finding, world));
   if (silent.length === 0) return;
-  if (silent.length < lines.length) page.blank();
-  page.say(`Moved next to nothing: ${silent.map(({id}) => (id === rowsId ? "rows of numbers" : markSeen(finding, id))).join("; ")}.`);
+  if (told.length + odd.size > 0) page.blank();
+  page.say(`Moved next to nothing: ${silent.join("; ")}.`);
 }
 
-/** Each odd mark with what is odd about it; an odd piece speaks for all marks on it. */
-function oddMarks({odd, pieces}: Finding): Map<string, string> {
-  return new Map(odd.flatMap(({id, says, probability, piece}) => {
-    const marks = piece ? (pieces.find((one) => one.id === id)?.marks ?? []) : [id];
-    return marks.map((mark) => [mark, `does not fit: ${says} (${sayOdds(probability)})`] as const);
-  }));
+function writeMark(page: Page, id: string, sign: string, finding: Finding, world: World): void {
+  page.item(sign, seenAt(id, finding, world), "moved");
+  const small = id === rowsId ? [rowsAuthority(finding, world)] : finding.rules.filter(({mark}) => mark === id).flatMap(authority);
+  for (const line of small) page.item(indent, line, "quiet");
 }
+
+const seenAt = (id: string, finding: Finding, world: World) => (id === rowsId ? rowsSeen(finding, world) : markSeen(finding, id));
 
 function markSeen({rules}: Finding, id: string): string {
   const own = rules.filter(({mark}) => mark === id);
@@ -46,7 +50,7 @@ function markSeen({rules}: Finding, id: string): string {
 
 /** The small print of a rule: when and what, then on whose authority. */
 function authority({window, source, cite, says}: RuleUsed): string[] {
-  const used = window ? `In use ${sayMonthsIn(window)}.` : "";
+  const used = window ? `In use ${sayWindowIn(window)}.` : "";
   return [[used, says ?? ""].filter((part) => part !== "").join(" "), sayAuthority(source, cite)].filter((line) => line !== "");
 }
 
