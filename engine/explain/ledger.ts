@@ -63,9 +63,8 @@ function meanOf(p: Float64Array): number {
 /** The joint mass with one mark forced to be stray. Tempered marks are no mixtures; for them the plain ratio is averaged. */
 function strayMass(evaluation: Evaluation, id: string, without: readonly Float64Array[]): number {
   const {evidence, cases} = evaluation;
-  const own = evidence.marks.find(({mark}) => mark.id === id);
-  const label = id === labelId && evidence.label ? {mark: evidence.view.own!.label!.mark, seen: evidence.label} : null;
-  const found = own ?? label;
+  if (id === labelId && evidence.label) return totalOf(rescoped(evaluation, {...everything, misjudged: true}, [id]));
+  const found = evidence.marks.find(({mark}) => mark.id === id);
   if (!found) return evidence.repeats.some(({mark}) => mark.id === id) ? repeatBase(evaluation, id) * totalOf(without) : 0;
   let mass = 0;
   cases.forEach((c, i) => {

@@ -21,6 +21,8 @@ export interface Factor {
 export interface Scope {
   keep(id: string): boolean;
   readonly fixed?: {readonly piece: string; readonly stray: boolean};
+  /** Only the part in which the label kind was misjudged. */
+  readonly misjudged?: boolean;
 }
 
 export const everything: Scope = {keep: () => true};
@@ -116,11 +118,11 @@ function hubOf(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly
 const alone = ({marks, repeats}: SeenPiece) => marks.length === 0 && repeats.length === 1;
 
 /** Chance by month of label kind and rows, the codes tied or not. */
-function labelledChance(evidence: Evidence, space: CaseSpace, in_: Case, ties: Ties): Float64Array {
+function labelledChance(evidence: Evidence, space: CaseSpace, in_: Case, ties: Ties, scope: Scope): Float64Array {
   const book = evidence.view.own!;
   const alone = evidence.rows.length === 0 ? tiesAlone(ties, book.n) : null;
   const result = constant(book.n, 0);
-  for (const {kind, chance} of kindsOf(book.label!, evidence.label, in_, space.apart, evidence.rows.length)) {
+  for (const {kind, chance} of kindsOf(book.label!, evidence.label, in_, space.apart, evidence.rows.length, scope.misjudged)) {
     const rows = alone ?? rowsChance(book, book.label!, kind, evidence.rows, in_, ties);
     for (let t = 0; t < book.n; t++) result[t]! += chance[t]! * rows[t]!;
   }
@@ -134,7 +136,7 @@ function hubFactor(evidence: Evidence, space: CaseSpace, in_: Case, pieces: read
   const labelled = (ties: Ties): Float64Array => {
     let found = known.get(ties);
     if (!found) {
-      found = withLabel ? labelledChance(evidence, space, in_, ties) : tiesAlone(ties, n);
+      found = withLabel ? labelledChance(evidence, space, in_, ties, scope) : tiesAlone(ties, n);
       multiplyInto(found, hub.onLabel);
       known.set(ties, found);
     }

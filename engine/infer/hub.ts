@@ -115,13 +115,21 @@ interface KindChance {
   readonly chance: Float64Array;
 }
 
-/** The label kinds that fit what was seen and the case, each with its chance by month. */
-export function kindsOf(label: ReadyLabel, seen: Observation | null, in_: Case, apart: CaseSpace["apart"], rows: number): KindChance[] {
+/**
+ * The label kinds that fit what was seen and the case, each with its chance by month.
+ * @param misjudged  only the part in which the kind as seen is a stray one: its average share in every month
+ */
+export function kindsOf(label: ReadyLabel, seen: Observation | null, in_: Case, apart: CaseSpace["apart"], rows: number, misjudged = false): KindChance[] {
   const inCase = (kind: string) => in_.label === undefined || in_.label === kind || (in_.label === anyOther && !apart.label.includes(kind));
   if (seen?.kind === "choice") {
     return seen.values
       .filter(([kind]) => seen.values.length === 1 || inCase(kind))
-      .map(([kind, weight]) => ({kind, chance: label.mark.likelihood({kind: "choice", values: [[kind, 1]]}, in_).map((p) => p * weight)}));
+      .map(([kind, weight]) => {
+        const one: Observation = {kind: "choice", values: [[kind, 1]]};
+        const chance = label.mark.likelihood(one, in_);
+        const base = misjudged ? label.mark.strayChance(one, in_) : 0;
+        return {kind, chance: chance.map((p) => (misjudged ? base : p) * weight)};
+      });
   }
   const shares = label.shares(in_);
   const lost = rows > 0 ? 0 : label.mark.mark.lost;

@@ -50,7 +50,7 @@ export interface Dating extends SchemeShares {
 
 /** The id under which a garment's label kind is stated. */
 export const labelId = "label";
-const unknownDates = 0.05;
+const unknownDates = 0.1;
 
 /** Makes a book ready. The book has been validated: references hold. */
 export function readyBook(book: Book, axis: Span): ReadyBook {

@@ -47,13 +47,9 @@ export function choiceKind(mark: ChoiceMark | (Labels & {values: Record<string, 
     shares,
     chance(seen, in_) {
       if (seen.kind !== "choice") return constant(n, 1);
-      const applies = holds(mark.when, in_);
+      if (!holds(mark.when, in_)) return constant(n, elsewhere(seen.values, mark.elsewhere));
       const result = new Float64Array(n);
       for (const [id, weight] of seen.values) {
-        if (!applies) {
-          for (let t = 0; t < n; t++) result[t]! += weight * (id === "none" ? 1 - mark.elsewhere : mark.elsewhere);
-          continue;
-        }
         const vector = id === "none" ? none(in_) : id === "other" ? shares(in_).other : shares(in_).values.get(id);
         if (!vector) continue;
         const kept = id === "none" ? weight : weight * (1 - mark.lost);
@@ -75,4 +71,11 @@ export function choiceKind(mark: ChoiceMark | (Labels & {values: Record<string, 
       for (const value of Object.values(mark.values)) for (const variant of value.variants) into.note(variant.when);
     },
   };
+}
+
+/** Chance on a garment that the rule leaves out: any value at all, or none. */
+function elsewhere(values: readonly (readonly [string, number])[], chance: number): number {
+  const none = values.find(([id]) => id === "none")?.[1] ?? 0;
+  const some = Math.max(0, ...values.filter(([id]) => id !== "none").map(([, weight]) => weight));
+  return none * (1 - chance) + some * chance;
 }

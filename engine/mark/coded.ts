@@ -1,6 +1,7 @@
 // Text whose format carries a date: a contract number with a fiscal year, registration letters, a week code.
 import type {CodedMark} from "../rule/schema.ts";
 import {holds, type Case} from "../rule/when.ts";
+import {characters, type CellWeights} from "../cell/look-alike.ts";
 import type {PrintedRow} from "../cell/printed-row.ts";
 import {matchScheme} from "../scheme/match.ts";
 import type {ReadyScheme} from "../scheme/scheme.ts";
@@ -54,7 +55,7 @@ export function codedKind(mark: CodedMark, schemes: readonly ReadyScheme[], n: n
       const shares = sharesIn(in_);
       const result = new Float64Array(n);
       for (const {row, weight} of seen.texts) {
-        const noise = weight * (1 / 36) ** row.cells.length;
+        const noise = row.cells.reduce((product, cell) => product * anyCharacter(cell.weights), weight);
         for (let t = 0; t < n; t++) result[t]! += noise * shares.unknown[t]!;
         for (const {scheme, months, chance} of readText(shares.schemes.keys(), row)) {
           const share = shares.schemes.get(scheme)!;
@@ -78,6 +79,13 @@ export function codedKind(mark: CodedMark, schemes: readonly ReadyScheme[], n: n
       for (const {scheme} of schemes) into.note(scheme.when);
     },
   };
+}
+
+/** Chance of a cell when every figure and letter is as likely. */
+function anyCharacter(cell: CellWeights): number {
+  let total = 0;
+  for (const weight of cell.values()) total += weight / characters.length;
+  return total;
 }
 
 /** The codes a scheme can print, one outcome each, with their chance by month. */

@@ -5,14 +5,15 @@ import {caseKey, type Case, type Distinctions} from "../rule/when.ts";
 import type {Span} from "../window/window.ts";
 import type {Observation} from "./observation.ts";
 
-/** One thing that could be seen, with its chance by month before strays are counted: for every month, or for the months `at` only. */
+/** One thing that could be seen, with its chance by month: for every month, or for the months `at` only, and `base` on top in every month. */
 export interface Outcome {
   readonly name: string;
   readonly at: Int32Array | null;
   readonly chance: Float64Array;
+  readonly base: number;
 }
 
-export const outcome = (name: string, chance: Float64Array, at: Int32Array | null = null): Outcome => ({name, at, chance});
+export const outcome = (name: string, chance: Float64Array, at: Int32Array | null = null, base = 0): Outcome => ({name, at, chance, base});
 
 /** What each kind of mark provides. Vectors run over the axis; chances are P(seen | month, case). */
 export interface MarkKind {

@@ -36,17 +36,19 @@ export function expectedBits(groups: readonly Group[], months: Float64Array): Bi
 function informationOf(list: readonly (readonly [Group, Outcome])[], months: Float64Array, scratch: Float64Array): number {
   let chance = 0;
   const touched: number[] = [];
-  for (const [{joint, offset = 0, lead = 0}, {at, chance: given}] of list) {
+  const put = (t: number, both: number) => {
+    if (both === 0) return;
+    if (scratch[t] === 0) touched.push(t);
+    scratch[t]! += both;
+    chance += both;
+  };
+  for (const [{joint, offset = 0, lead = 0}, {at, chance: given, base}] of list) {
     for (let i = 0; i < given.length; i++) {
       const t = (at ? at[i]! : i) - lead;
       const p = joint[t];
-      if (!p) continue;
-      const both = p * given[i]!;
-      if (both === 0) continue;
-      if (scratch[t + offset] === 0) touched.push(t + offset);
-      scratch[t + offset]! += both;
-      chance += both;
+      if (p) put(t + offset, p * given[i]!);
     }
+    if (base > 0) for (let t = 0; t < joint.length; t++) put(t + offset, joint[t]! * base);
   }
   let information = 0;
   for (const t of touched) {
@@ -65,15 +67,17 @@ export interface Prepared {
 
 /** Works out the entropy of the outcome for every month. */
 export function prepared(outcomes: readonly Outcome[], n: number): Prepared {
-  const entropy = new Float64Array(n);
-  for (const {at, chance} of outcomes) {
-    for (let i = 0; i < chance.length; i++) {
-      const p = chance[i]!;
-      if (p > 0) entropy[at ? at[i]! : i]! -= p * Math.log2(p);
-    }
+  // Every outcome's base counts in every month; where an outcome has more than its base, the difference is added.
+  const plain = outcomes.reduce((total, {base}) => total + surprise(base), 0);
+  const entropy = new Float64Array(n).fill(plain);
+  for (const {at, chance, base} of outcomes) {
+    const usual = surprise(base);
+    for (let i = 0; i < chance.length; i++) entropy[at ? at[i]! : i]! += surprise(base + chance[i]!) - usual;
   }
   return {outcomes, entropy};
 }
+
+const surprise = (p: number) => (p > 0 ? -p * Math.log2(p) : 0);
 
 /** The months that hold all but a trifle of a distribution, and their probabilities. */
 export interface Support {
@@ -100,11 +104,11 @@ export function preparedBits({outcomes, entropy}: Prepared, support: Support, le
   let given = 0;
   for (let i = 0; i < count; i++) given += p[i]! * (entropy[months[i]! + lead] ?? 0);
   let own = 0;
-  for (const {at, chance} of outcomes) {
-    let total = 0;
+  for (const {at, chance, base} of outcomes) {
+    let total = base;
     if (at) for (let i = 0; i < at.length; i++) total += (all[at[i]! - lead] ?? 0) * chance[i]!;
     else for (let i = 0; i < count; i++) total += p[i]! * (chance[months[i]! + lead] ?? 0);
-    if (total > 0) own -= total * Math.log2(total);
+    own += surprise(total);
   }
   return bits(Math.max(0, own - given));
 }
@@ -118,9 +122,9 @@ export interface PieceStray {
 /** As `preparedBits`, for a mark on a piece that may be stray: then it shows what the piece's own month would. */
 export function strayBits({outcomes}: Prepared, {at: months, p, all}: Support, lead: number, {away, own}: PieceStray): Bits {
   let information = 0;
-  for (const {at, chance} of outcomes) {
+  for (const {at, chance, base} of outcomes) {
     const by = at ? new Map(Array.from(at, (t, i) => [t - lead, chance[i]!])) : null;
-    const value = (t: number) => (by ? (by.get(t) ?? 0) : (chance[t + lead] ?? 0));
+    const value = (t: number) => base + (by ? (by.get(t) ?? 0) : (chance[t + lead] ?? 0));
     let average = 0;
     for (let t = 0; t < all.length; t++) if (own[t]! > 0) average += own[t]! * value(t);
     let total = 0;

@@ -1,7 +1,7 @@
 // What a look at a mark could show, by month: strays counted, cases that no seen mark told apart averaged out.
 import {codeOutcomes} from "../mark/coded.ts";
-import {constant, outcome, type Outcome, type ReadyMark} from "../mark/ready-mark.ts";
-import {mean} from "../num/vector.ts";
+import {outcome, type Outcome, type ReadyMark} from "../mark/ready-mark.ts";
+import {sum} from "../num/vector.ts";
 import type {ReadyBook} from "../infer/ready-book.ts";
 import {anyOther, caseKey, Distinctions, type Case} from "../rule/when.ts";
 import {prepared, type Prepared} from "./information.ts";
@@ -49,19 +49,9 @@ function averaged(spread: readonly {outcomes: readonly Outcome[]; weight: number
   return [...sums].map(([name, chance]) => outcome(name, chance));
 }
 
-/** Counts a stray rate in: the average goes into dense outcomes; for outcomes of single months it is one outcome of its own. */
+/** Counts a stray rate in: a stray mark shows each outcome as often as it is seen on average. */
 export function mixStrays(outcomes: readonly Outcome[], stray: number, n: number): Outcome[] {
-  let single = 0;
-  const result = outcomes.map(({name, at, chance}) => {
-    if (!at) {
-      const base = stray * mean(chance);
-      return outcome(name, chance.map((p) => (1 - stray) * p + base));
-    }
-    single += (stray * chance.reduce((a, b) => a + b, 0)) / n;
-    return outcome(name, chance.map((p) => (1 - stray) * p), at);
-  });
-  if (single > 0) result.push(outcome("stray", constant(n, single)));
-  return result;
+  return outcomes.map(({name, at, chance}) => outcome(name, chance.map((p) => (1 - stray) * p), at, (stray * sum(chance)) / n));
 }
 
 const dates = new WeakMap<ReadyBook, Map<string, Prepared>>();

@@ -72,7 +72,7 @@ def free_cuts(span, plants):
     def between(at, noise_before, noise_after):
         if not 0 < at < length:
             return 1
-        return boundary(span[1][at - 1], "noise" if noise_before or noise_after else "joined")
+        return boundary(span[1][at - 1], "noise")
 
     def noise(start, end):
         chance = Fraction(1, 2) ** (end - start + 1)

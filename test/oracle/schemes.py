@@ -116,7 +116,7 @@ class Printer:
 
     def date(self, schemes, t, span):
         """Chance of a span as the date field of a row: known schemes, else 2 to 4 figures."""
-        shares, unknown = scheme_shares([scheme for _, scheme in schemes], Fraction(5, 100), t)
+        shares, unknown = scheme_shares([scheme for _, scheme in schemes], Fraction(10, 100), t)
         total = sum((share * self.chance(key, scheme, t, span) for share, (key, scheme) in zip(shares, schemes) if share), Fraction(0))
         cells, between = span
         if len(cells) in (2, 3, 4):
