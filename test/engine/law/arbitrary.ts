@@ -10,7 +10,7 @@ import {bookOf, cite, markOf, type Written} from "../../helper/small-book.ts";
 /** Eight years: every law holds for any length, and a short axis tries more of them. */
 export const axis = {since: month(1962, 1), today: month(1969, 12)};
 
-const share = fc.oneof(fc.constantFrom(0, 0.02, 1), fc.double({min: 0, max: 1, noNaN: true}));
+const share = fc.oneof(fc.constantFrom(0, 0.02, 1), fc.double({min: 1e-6, max: 1, noNaN: true}));
 const rate = fc.constantFrom(0, 0.01, 0.1, 0.3, 1);
 const weight = fc.constantFrom(0.001, 0.5, 1, 3, 100);
 const someMonth = fc.integer({min: month(1958, 1), max: month(1973, 12)});
@@ -30,7 +30,7 @@ const windows = windowsOf(someMonth);
 export const axisWindows = windowsOf(axisMonth);
 
 const whens: fc.Arbitrary<Written | undefined> = fc.constantFrom(undefined, undefined, {market: "home"}, {market: ["abroad", "home"]}, {type: "trousers"});
-const variantsWith = (window: fc.Arbitrary<Written>) => fc.array(fc.record({when: whens.filter((when): when is Written => when !== undefined), window, weight}), {maxLength: 1});
+const variantsWith = (window: fc.Arbitrary<Written>, when = whens) => fc.array(fc.record({when: when.filter((w): w is Written => w !== undefined), window, weight}), {maxLength: 1});
 const commonWith = (stray: fc.Arbitrary<number>) =>
   fc.record({stray, lost: rate, piece: fc.constantFrom(undefined, undefined, "left", "right"), when: whens, "copied look": fc.boolean()});
 /** Marks that are never stray among them: then evidence can contradict itself beyond repair. */
@@ -39,12 +39,12 @@ const anyRate = rate;
 const someRate = fc.constantFrom(0.01, 0.1, 0.3, 1);
 type Common = fc.Arbitrary<Written>;
 
-const valuesWith = (window: fc.Arbitrary<Written>) => fc
-  .array(fc.record({window, weight, outside: fc.constantFrom(0, 0.01), variants: variantsWith(window)}), {minLength: 1, maxLength: 4})
+const valuesWith = (window: fc.Arbitrary<Written>, when = whens) => fc
+  .array(fc.record({window, weight, outside: fc.constantFrom(0, 0.01), variants: variantsWith(window, when)}), {minLength: 1, maxLength: 4})
   .map((list) => Object.fromEntries(list.map((value, i) => [["none", "red", "green", "blue"][(i + 1) % 4]!, {name: `value ${i}`, ...value}])));
 
-const choicesWith = (common: Common, window = windows, others: readonly number[] = [0, 0.05, 2]) =>
-  fc.tuple(common, valuesWith(window), fc.constantFrom(...others)).map(([rest, list, other]) => markOf({kind: "choice", ...rest, values: list, other}));
+const choicesWith = (common: Common, window = windows, others: readonly number[] = [0, 0.05, 2], when = whens) =>
+  fc.tuple(common, valuesWith(window, when), fc.constantFrom(...others)).map(([rest, list, other]) => markOf({kind: "choice", ...rest, values: list, other}));
 const presencesWith = (common: Common, window = windows) =>
   fc.record({rest: common, window, inside: share, outside: share, variants: fc.array(fc.record({when: fc.constant({market: "home"}), window}), {maxLength: 1})})
   .map(({rest, ...own}) => markOf({kind: "presence", ...rest, ...own}));
@@ -58,7 +58,7 @@ const serialsWith = (common: Common) =>
 const codedsWith = (common: Common) => common.map((rest) => markOf({kind: "coded", ...rest, schemes: ["month-figure", "week-year"]}));
 const plain = commonWith(someRate).map((rest) => ({...rest, when: undefined}));
 /** Marks on any garment, that can be stray and always show something: every outcome has a chance in some month of the axis. */
-export const plainChoices = choicesWith(plain, axisWindows, [0.05, 2]);
+export const plainChoices = choicesWith(plain, axisWindows, [0.05, 2], fc.constant({market: "home"}));
 export const plainPresences = presencesWith(plain, axisWindows);
 const marksWith = (common: Common) => fc.oneof(choicesWith(common), presencesWith(common), serialsWith(common), codedsWith(common));
 
