@@ -1,7 +1,7 @@
 // One date or two? A reproduction copies what shows and betrays itself in what the law or the supply chain put in later.
-import {factorsOf, type Scope} from "../infer/factors.ts";
+import {factorsOf, type Factor, type Scope} from "../infer/factors.ts";
 import {findMark, rowsId, type Evidence} from "../infer/evidence.ts";
-import type {Evaluation} from "../infer/evaluate.ts";
+import type {CaseJoint, Evaluation} from "../infer/evaluate.ts";
 import {multiplyInto, normalized, sum} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addView} from "../infer/views.ts";
@@ -62,11 +62,21 @@ function gain(evaluations: readonly Evaluation[], id: string, two: number, one: 
 }
 
 function joints(evaluation: Evaluation, keep: (id: string) => boolean): Float64Array[] {
-  return evaluation.cases.map((c) => product(evaluation, c.case, {keep}, evaluation.evidence.view.prior.map((p) => p * c.weight * evaluation.foreign)));
+  return evaluation.cases.map((c) => product(evaluation, c, {keep}, evaluation.evidence.view.prior.map((p) => p * c.weight * evaluation.foreign)));
 }
 
-function product({evidence, space}: Evaluation, in_: Evaluation["cases"][number]["case"], scope: Scope, start: Float64Array): Float64Array {
-  for (const {vector} of factorsOf(evidence, space, in_, scope)) multiplyInto(start, vector);
+const hubs = new WeakMap<CaseJoint, Map<string, Factor>>();
+
+/** The product of a case's factors in a scope; the hub is made once for each set of its marks that the scope keeps. */
+function product({evidence, space}: Evaluation, c: CaseJoint, scope: Scope, start: Float64Array): Float64Array {
+  const whole = c.factors.find((factor) => factor.hub);
+  const key = whole ? whole.ids.filter((id) => scope.keep(id)).join() : "";
+  let known = hubs.get(c);
+  if (!known) hubs.set(c, (known = new Map(whole ? [[whole.ids.join(), whole]] : [])));
+  const factors = factorsOf(evidence, space, c.case, scope, known.get(key));
+  const hub = factors.find((factor) => factor.hub);
+  if (hub) known.set(key, hub);
+  for (const {vector} of factors) multiplyInto(start, vector);
   return start;
 }
 
@@ -81,8 +91,8 @@ function weigh(evaluations: readonly Evaluation[], keep: (id: string) => boolean
     const viewLook = constant(months.length, 0);
     const viewMade = constant(months.length, 0);
     for (const c of evaluation.cases) {
-      const looks = product(evaluation, c.case, {keep: (id) => keep(id) && copied(evaluation.evidence, id)}, months.slice());
-      const rest = product(evaluation, c.case, {keep: (id) => keep(id) && !copied(evaluation.evidence, id)}, months.map((p) => p * c.weight * evaluation.foreign));
+      const looks = product(evaluation, c, {keep: (id) => keep(id) && copied(evaluation.evidence, id)}, months.slice());
+      const rest = product(evaluation, c, {keep: (id) => keep(id) && !copied(evaluation.evidence, id)}, months.map((p) => p * c.weight * evaluation.foreign));
       addPairs(looks, rest, before, viewLook, viewMade);
     }
     addView(look, first, view, viewLook);

@@ -1,5 +1,5 @@
 // How the printed rows can be understood, each way with its probability given everything seen.
-import {multiplyInto} from "../num/vector.ts";
+import {multiplyInto, sum} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addJoined} from "../row/label-rows.ts";
 import {codesKey, type Bracket, type CodeName, type RowParse} from "../row/parse.ts";
@@ -83,6 +83,7 @@ function coefficients(hub: NonNullable<Evaluation["cases"][number]["factors"][nu
 
 function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: RowContext, weight: Float64Array, masses: Map<string, Mass>[]): void {
   const {evidence} = evaluation;
+  const total = sum(evaluation.joint);
   const book = evidence.view.own!;
   const table = rowTable(book, layout, evidence.rows, context);
   const possible = arranged(evidence.rows, layout, book.label!.extra, table);
@@ -95,10 +96,18 @@ function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: 
           if (lines[o] === line) addJoined(rest, chances.map((c, i) => (i === o ? new Map([[key, 1]]) : c)), chance, context);
         }
         multiplyInto(rest, weight);
+        if (!worthTelling(rest, table[o]![line ?? layout.length]!.get(key)!, total)) continue;
         addParses(book.parse(row, line === null ? null : layout[line]!).parses, row, context, key, rest, masses[o]!);
       }
     }
   });
+}
+
+/** Whether all ways to read a row so hold more than a millionth of the probability; what is less is not told. */
+function worthTelling(rest: Float64Array, chance: Float64Array | number, total: number): boolean {
+  let mass = 0;
+  for (let t = 0; t < rest.length; t++) mass += rest[t]! * (typeof chance === "number" ? chance : chance[t]!);
+  return mass > total * 1e-6;
 }
 
 interface CodeWeight {

@@ -37,6 +37,11 @@ export function serialKind(mark: SerialMark, axis: Span): MarkKind {
     if (circulation) return circulation;
     const total = new Float64Array(n);
     const byIssue = new Map<number, Float64Array>();
+    const first = parseMonth(mark.knots[0]!.month)!;
+    // Heights by months since issue, from the last issue after the axis' start to the first before its end.
+    const last = parseMonth(mark.knots.at(-1)!.month)!;
+    const shift = last - axis.from;
+    const table = Float64Array.from({length: n + last - first + 1}, (_, i) => useHeight(mark, i - shift));
     for (let i = 1; i < mark.knots.length; i++) {
       const from = parseMonth(mark.knots[i - 1]!.month)!;
       const until = parseMonth(mark.knots[i]!.month)!;
@@ -45,7 +50,8 @@ export function serialKind(mark: SerialMark, axis: Span): MarkKind {
         const five = Math.floor(j / 60);
         let vector = byIssue.get(five);
         if (!vector) byIssue.set(five, (vector = new Float64Array(n)));
-        for (let t = 0; t < n; t++) vector[t]! += each * useHeight(mark, axis.from + t - j);
+        const offset = axis.from - j + shift;
+        for (let t = 0; t < n; t++) vector[t]! += each * table[offset + t]!;
       }
     }
     for (const vector of byIssue.values()) for (let t = 0; t < n; t++) total[t]! += vector[t]!;

@@ -116,25 +116,31 @@ export function preparedBits({outcomes, entropy}: Prepared, support: Support, le
 /** By month of the garment: the chance that a piece is stray; and the distribution of the month that a stray piece is itself from. */
 export interface PieceStray {
   readonly away: Float64Array;
-  readonly own: Float64Array;
+  readonly own: Support;
+  /** Chance that the piece is stray, over all months. */
+  readonly chance: number;
 }
 
-/** As `preparedBits`, for a mark on a piece that may be stray: then it shows what the piece's own month would. */
-export function strayBits({outcomes}: Prepared, {at: months, p, all}: Support, lead: number, {away, own}: PieceStray): Bits {
+/**
+ * As `preparedBits`, for a mark on a piece that may be stray: then it shows what the piece's own month would.
+ * @accuracy  for outcomes that name single months (codes) the information of the piece that belongs is scaled by its chance
+ */
+export function strayBits(ready: Prepared, support: Support, lead: number, {away, own, chance: stray}: PieceStray): Bits {
+  if (ready.outcomes.some(({at}) => at)) return bits((1 - stray) * preparedBits(ready, support, lead));
+  const {at: months, p} = support;
+  const mixed = new Float64Array(months.length);
   let information = 0;
-  for (const {at, chance, base} of outcomes) {
-    const by = at ? new Map(Array.from(at, (t, i) => [t - lead, chance[i]!])) : null;
-    const value = (t: number) => base + (by ? (by.get(t) ?? 0) : (chance[t + lead] ?? 0));
-    let average = 0;
-    for (let t = 0; t < all.length; t++) if (own[t]! > 0) average += own[t]! * value(t);
+  for (const {chance, base} of ready.outcomes) {
+    let average = base;
+    for (let i = 0; i < own.at.length; i++) average += own.p[i]! * (chance[own.at[i]! + lead] ?? 0);
     let total = 0;
-    const each = months.reduce<number[]>((list, t, i) => {
-      const mixed = (1 - away[t]!) * value(t) + away[t]! * average;
-      total += p[i]! * mixed;
-      list.push(mixed);
-      return list;
-    }, []);
-    if (total > 0) each.forEach((mixed, i) => (information += mixed > 0 ? p[i]! * mixed * Math.log2(mixed / total) : 0));
+    for (let i = 0; i < months.length; i++) {
+      const t = months[i]!;
+      mixed[i] = (1 - away[t]!) * (base + (chance[t + lead] ?? 0)) + away[t]! * average;
+      total += p[i]! * mixed[i]!;
+    }
+    if (!(total > 0)) continue;
+    for (let i = 0; i < months.length; i++) if (mixed[i]! > 0) information += p[i]! * mixed[i]! * Math.log2(mixed[i]! / total);
   }
   return bits(Math.max(0, information));
 }

@@ -147,7 +147,11 @@ function pieceStray(asked: Asked, scaled: readonly Scaled[], piece: string): Pie
       }
     });
   }
-  return {away: away.map((p, t) => (asked.posterior[t]! > 0 ? Math.min(1, p / asked.posterior[t]!) : 0)), own: normalized(own)};
+  return {
+    away: away.map((p, t) => (asked.posterior[t]! > 0 ? Math.min(1, p / asked.posterior[t]!) : 0)),
+    own: supportOf(normalized(own)),
+    chance: Math.min(1, sum(away)),
+  };
 }
 
 /** Turning the button over: the codes that the rows leave open, each weighed as if it stood there. */

@@ -6,24 +6,39 @@ import type {ReadyBook} from "../infer/ready-book.ts";
 import {anyOther, caseKey, Distinctions, type Case} from "../rule/when.ts";
 import {prepared, type Prepared} from "./information.ts";
 
-const byMark = new WeakMap<ReadyMark, Map<string, Prepared>>();
+interface Known {
+  /** Whether any rule of the mark asks for a circumstance, and the markets it tells apart. */
+  readonly conditional: boolean;
+  readonly markets: readonly string[];
+  readonly byCase: Map<string, Prepared>;
+}
+
+const byMark = new WeakMap<ReadyMark, Known>();
+
+function knownOf(mark: ReadyMark): Known {
+  let known = byMark.get(mark);
+  if (!known) {
+    const told = new Distinctions();
+    mark.distinguish(told);
+    byMark.set(mark, (known = {conditional: told.any(), markets: told.values("market"), byCase: new Map()}));
+  }
+  return known;
+}
 
 /**
  * The outcomes of a mark in a case; remembered.
  * @param markets  where garments were sold, for a market that the case leaves open
  */
 export function outcomesOf(mark: ReadyMark, in_: Case, markets: Readonly<Record<string, number>>): Prepared {
-  let known = byMark.get(mark);
-  if (!known) byMark.set(mark, (known = new Map()));
-  const told = new Distinctions();
-  mark.distinguish(told);
-  const open = told.values("market").length > 0 && in_.market === undefined;
-  const key = told.any() ? `${caseKey(in_)}|${open ? Object.entries(markets).join() : ""}` : "";
-  let found = known.get(key);
+  const {conditional, markets: told, byCase} = knownOf(mark);
+  const open = told.length > 0 && in_.market === undefined;
+  const key = conditional ? `${caseKey(in_)}|${open ? Object.entries(markets).join() : ""}` : "";
+  let found = byCase.get(key);
   if (!found) {
-    const spread = open ? openMarkets(told.values("market"), in_, markets) : [{case: in_, weight: 1}];
+    const n = mark.axis.until - mark.axis.from + 1;
+    const spread = open ? openMarkets(told, in_, markets) : [{case: in_, weight: 1}];
     const outcomes = averaged(spread.map(({case: each, weight}) => ({outcomes: mark.outcomes(each), weight})));
-    known.set(key, (found = prepared(mixStrays(outcomes, mark.mark.stray, mark.axis.until - mark.axis.from + 1), mark.axis.until - mark.axis.from + 1)));
+    byCase.set(key, (found = prepared(mixStrays(outcomes, mark.mark.stray, n), n)));
   }
   return found;
 }
