@@ -1,6 +1,6 @@
 // The entry of the command: picks the verb, runs it, and ends with an exit code that says how it went.
 import {Command} from "commander";
-import {endQuietlyWhenNobodyReads, endWith, exitCodes} from "./ending.ts";
+import {endQuietlyWhenNobodyReads, endWith} from "./ending.ts";
 import {exitCodeHelp, mainHelp} from "./help.ts";
 import {verbs} from "./verbs.ts";
 import {version} from "./version.ts";
@@ -23,10 +23,7 @@ function mainCommand(): Command {
     .addHelpText("after", mainHelp)
     .exitOverride();
   for (const {verb, summary} of verbs) program.command(verb).description(summary);
-  return program.action(() => {
-    program.outputHelp({error: true});
-    process.exitCode = exitCodes.mend;
-  });
+  return program;
 }
 
 endQuietlyWhenNobodyReads();

@@ -104,8 +104,9 @@ async function askUntilClear(question: Question, prompter: Prompter): Promise<An
 }
 
 async function moreRows(rows: readonly string[], prompter: Prompter): Promise<string[]> {
-  const typed = (await prompter.ask("  next row, or enter > "))?.trim() ?? "";
-  return typed === "" ? [...rows] : moreRows([...rows, typed], prompter);
+  const typed = (await prompter.ask("  next row [enter: that was all / back] > "))?.trim() ?? "";
+  if (typed === "" || typed === "done") return [...rows];
+  return moreRows(typed === "back" ? rows.slice(0, -1) : [...rows, typed], prompter);
 }
 
 function writeValues(page: Page, values: readonly Possible[]): void {

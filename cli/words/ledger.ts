@@ -72,6 +72,7 @@ function rowsAuthority(finding: Finding, world: World): string {
   const book = makerBook(finding, world);
   const scheme = likeliest(finding)?.scheme;
   const rule = scheme ? book?.schemes[scheme] : undefined;
-  if (!book || !rule) return "read without a rule book for the maker's numbers";
+  if (!book) return "no rule book says how this maker wrote numbers";
+  if (!rule) return `no date is read from them; codes as in: ${book.title}`;
   return `${rule.name}: ${sayAuthority(book.sources[rule.source.ref], rule.source)}`;
 }

@@ -28,9 +28,10 @@ export class Page {
   /** A head with an explanation beside it, after an empty line. */
   head(text: string, beside = ""): void {
     this.blank();
-    const free = this.room - columnsOf(text) - columnsOf(beside);
-    const tail = beside !== "" && free >= 2 ? " ".repeat(2) + this.paint.quiet(beside) : "";
-    this.lines.push(margin + this.paint.strong(text) + tail);
+    const fits = columnsOf(text) + columnsOf(beside) + 2 <= this.room;
+    if (beside !== "" && fits) this.lines.push(`${margin}${this.paint.strong(text)}  ${this.paint.quiet(beside)}`);
+    else this.say(text, "strong");
+    if (beside !== "" && !fits) this.say(beside, "quiet");
   }
 
   /** A sentence, broken over as many lines as it needs. */

@@ -13,8 +13,7 @@ interface Block {
  * @returns      three lines for each stretch that fits
  * @example
  * rowPicture(parts, 80)
- * // -> "3  8?   2  1"
- * //    "└──┬──┘ └─┬┘" and so on
+ * // -> "3 (8)   2 1 ", "└─┬─┘   └┬┘", "date   plant"
  */
 export function rowPicture(parts: readonly RowPart[], width: number): string[] {
   const stretches: Block[][] = [[]];
@@ -35,7 +34,7 @@ export function rowPicture(parts: readonly RowPart[], width: number): string[] {
 }
 
 function blockOf({field, characters}: RowPart): Block {
-  const text = characters.map(({shown, doubtful}) => (doubtful && shown !== "?" ? `${shown[0]}?` : shown)).join(" ");
+  const text = characters.map(({shown, doubtful}) => (doubtful && shown !== "?" ? `(${shown[0]})` : shown)).join(" ");
   const name = field ?? "";
   const width = Math.max(columnsOf(text), columnsOf(name));
   return {lines: [centred(text, width), centred(field === null ? "" : bracket(columnsOf(text)), width), centred(name, width)], width};
@@ -56,6 +55,6 @@ function bracket(width: number): string {
 /** The doubtful characters in words: what each of them may be. */
 export function sayDoubts(parts: readonly RowPart[]): string[] {
   return parts.flatMap(({characters}) =>
-    characters.flatMap(({shown, doubtful}) => (doubtful && shown !== "?" ? [`${shown[0]}? may be ${shown.split("/").join(", ").replace(/, ([^,]*)$/, " or $1")}`] : [])),
+    characters.flatMap(({shown, doubtful}) => (doubtful && shown !== "?" ? [`(${shown[0]}) may be ${shown.split("/").join(", ").replace(/, ([^,]*)$/, " or $1")}`] : [])),
   );
 }

@@ -53,6 +53,7 @@ export class RecordSplitter {
       const firstLine = feed < 0 ? bytes.length : feed + 1;
       if (quoteAt < start) quoteAt = placeOf(quote, bytes, start);
       let end = this.delimiter !== null && quoteAt < firstLine ? endOfRecord(bytes, start, this.delimiter, last) : feed < 0 && !last ? more : firstLine;
+      if (end === broken && feed < 0 && !last) end = more; // its first line is not whole yet
       if (end === more && bytes.length - start > longestRecord) end = broken;
       if (end === more) break;
       if (end === broken) {
