@@ -5,7 +5,7 @@ import type {Eye} from "./cells.ts";
 import {doubtValue, drawMark, drawValue} from "./marks.ts";
 import type {Random} from "./random.ts";
 import {drawRows, type DrawnRow, type RowTruth} from "./rows.ts";
-import {codesOf, drawCode, monthNumber, NothingToDraw, otherMonth, refuse, type World} from "./world.ts";
+import {codesOf, coveredMonths, drawCode, NothingToDraw, otherMonth, refuse, type World} from "./world.ts";
 
 /** What garments are drawn from: possible makers, evenly likely, and the months considered. */
 export interface Source {
@@ -48,8 +48,7 @@ export function drawGarment(source: Source, name: string, random: Random): Drawn
 
 function tryGarment({makers, axis, types}: Source, name: string, random: Random): Drawn {
   const book = random.pick(makers);
-  const from = Math.max(axis.from, monthNumber(book.covers.from));
-  const until = Math.min(axis.until, book.covers.until ? monthNumber(book.covers.until) : axis.until);
+  const {from, until} = coveredMonths(book, axis);
   const month = random.whole(from, until);
   const markets = Object.keys(book.markets);
   const code = (kind: "plant" | "lot" | "fabric") => {
@@ -145,7 +144,7 @@ class Look {
     return piece !== undefined && (this.strayPieces.get(piece) ?? false);
   }
 
-  /** The month a piece was made in: the garment's, or, for a stray piece, any month at all. */
+  /** The month a piece was made in: the garment's, or, for a stray piece, any month of the maker's. */
   private monthOf(piece: string | undefined): number {
     if (piece === undefined) return this.month;
     let month = this.pieceMonths.get(piece);

@@ -1,13 +1,11 @@
 // Examines drawn garments and holds what was said against the truth.
-import {makeExaminer, type Book, type Brief, type Examiner} from "../../engine/index.ts";
+import {makeExaminer, type Book, type Brief, type Examiner, type Finding, type Reading, type RowReadings} from "../../engine/index.ts";
 import {sliceText} from "../../engine/cell/printed-row.ts";
-import {ledgerOf} from "../../engine/explain/ledger.ts";
-import {readingsOf, type Reading, type RowReadings} from "../../engine/infer/readings.ts";
 import {sayStated} from "../../engine/scheme/say.ts";
 import {monthIndex} from "../../engine/units.ts";
 import {seeded} from "./random.ts";
 import type {RowTruth} from "./rows.ts";
-import {drawGarment, type Drawn, type Source} from "./sampler.ts";
+import {drawGarment, type Drawn, type Source, type Truth} from "./sampler.ts";
 
 /** Something said with a probability, and whether it was so. */
 export interface Said {
@@ -83,17 +81,18 @@ class Scorer implements Scores {
   makers: Said[] = [];
 
   add(examiner: Examiner, {garment, truth}: Drawn, within: number, detail: boolean): void {
-    const brief = examiner.brief(garment).finding;
+    const brief = detail ? examiner.examine(garment).finding : examiner.brief(garment).finding;
     if (!brief) throw new Error(`a drawn garment was not understood: ${JSON.stringify(garment)}`);
     this.draws++;
     this.months(brief, truth.month, within);
     if (brief.makers.length > 1) for (const {maker, probability} of brief.makers) this.makers.push({probability, so: maker === truth.maker});
-    if (!detail) return;
-    const {evaluations, posterior} = examiner.stages(garment).finding!;
-    const ledger = ledgerOf(evaluations, posterior);
-    for (const {id, stray} of ledger.lines) if (stray !== null) this.strayMarks.push({probability: stray, so: truth.strayMarks.get(id)!});
-    for (const {id, stray} of ledger.pieces) this.strayPieces.push({probability: stray, so: truth.strayPieces.get(id)!});
-    if (evaluations.length === 1) readingsOf(evaluations[0]!).forEach((row, i) => this.row(row, truth.rows[i]!));
+    if ("ledger" in brief) this.details(brief as Finding, truth);
+  }
+
+  private details({ledger, pieces, rows, makers}: Finding, truth: Truth): void {
+    for (const {id, stray} of ledger) if (stray !== null) this.strayMarks.push({probability: stray, so: truth.strayMarks.get(id)!});
+    for (const {id, stray} of pieces) this.strayPieces.push({probability: stray, so: truth.strayPieces.get(id)!});
+    if (makers.length === 1) rows.forEach((row, i) => this.row(row, truth.rows[i]!));
   }
 
   private months(brief: Brief, month: number, within: number): void {

@@ -49,9 +49,15 @@ export interface World {
   readonly own: Readonly<Record<"plant" | "lot" | "fabric", Code | null>>;
 }
 
-/** A month of some other garment, evenly over the axis: where a stray mark comes from. */
-export function otherMonth({axis, random}: World): number {
-  return random.whole(axis.from, axis.until);
+/** The months in which the maker of a book can have made anything. */
+export function coveredMonths({covers}: Book, axis: World["axis"]): World["axis"] {
+  return {from: Math.max(axis.from, monthNumber(covers.from)), until: Math.min(axis.until, covers.until ? monthNumber(covers.until) : axis.until)};
+}
+
+/** A month of some other garment of the maker, evenly: where a stray mark comes from. */
+export function otherMonth({axis, book, random}: World): number {
+  const {from, until} = coveredMonths(book, axis);
+  return random.whole(from, until);
 }
 
 /** Whether a `when` fits; a code that the list does not know never fits. */
