@@ -44,7 +44,7 @@ export function ledgerOf(evaluations: readonly Evaluation[], posterior: Float64A
     const without = constant(posterior.length, 0);
     let stray = 0;
     for (const evaluation of evaluations) {
-      const joints = rescoped(evaluation, scope, [id]);
+      const joints = rescoped(evaluation, scope);
       for (const joint of joints) addView(without, first, evaluation.evidence.view, joint);
       stray += strayMass(evaluation, id, joints);
     }
@@ -63,7 +63,7 @@ function meanOf(p: Float64Array): number {
 /** The joint mass with one mark forced to be stray. Tempered marks are no mixtures; for them the plain ratio is averaged. */
 function strayMass(evaluation: Evaluation, id: string, without: readonly Float64Array[]): number {
   const {evidence, cases} = evaluation;
-  if (id === labelId && evidence.label) return totalOf(rescoped(evaluation, {...everything, misjudged: true}, [id]));
+  if (id === labelId && evidence.label) return totalOf(rescoped(evaluation, {...everything, misjudged: true}));
   const found = evidence.marks.find(({mark}) => mark.id === id);
   if (!found) return evidence.repeats.some(({mark}) => mark.id === id) ? repeatBase(evaluation, id) * totalOf(without) : 0;
   let mass = 0;
@@ -91,7 +91,7 @@ function pieceLines(evaluations: readonly Evaluation[], total: number): PieceLin
     for (const id of new Set(evaluation.cases.flatMap(({factors}) => factors.flatMap((factor) => factor.pieces)))) {
       const rule = pieceRule(evaluation.evidence, id);
       if (rule.stray === 0) continue;
-      const mass = totalOf(rescoped(evaluation, {...everything, fixed: {piece: id, stray: true}}, [id]));
+      const mass = totalOf(rescoped(evaluation, {...everything, fixed: {piece: id, stray: true}}));
       const found = pieces.get(id) ?? {says: rule.says, marks: new Set<string>(), mass: 0};
       for (const mark of marksOn(evaluation, id)) found.marks.add(mark);
       pieces.set(id, {...found, mass: found.mass + mass});

@@ -1,5 +1,5 @@
 // One date or two? A reproduction copies what shows and betrays itself in what the law or the supply chain put in later.
-import {factorsOf, type Factor, type Scope} from "../infer/factors.ts";
+import {factorsOf, type Scope} from "../infer/factors.ts";
 import {findMark, rowsId, type Evidence} from "../infer/evidence.ts";
 import type {CaseJoint, Evaluation} from "../infer/evaluate.ts";
 import {multiplyInto, normalized, sum} from "../num/vector.ts";
@@ -65,18 +65,8 @@ function joints(evaluation: Evaluation, keep: (id: string) => boolean): Float64A
   return evaluation.cases.map((c) => product(evaluation, c, {keep}, evaluation.evidence.view.prior.map((p) => p * c.weight * evaluation.foreign)));
 }
 
-const hubs = new WeakMap<CaseJoint, Map<string, Factor>>();
-
-/** The product of a case's factors in a scope; the hub is made once for each set of its marks that the scope keeps. */
 function product({evidence, space}: Evaluation, c: CaseJoint, scope: Scope, start: Float64Array): Float64Array {
-  const whole = c.factors.find((factor) => factor.hub);
-  const key = whole ? whole.ids.filter((id) => scope.keep(id)).join() : "";
-  let known = hubs.get(c);
-  if (!known) hubs.set(c, (known = new Map(whole ? [[whole.ids.join(), whole]] : [])));
-  const factors = factorsOf(evidence, space, c.case, scope, known.get(key));
-  const hub = factors.find((factor) => factor.hub);
-  if (hub) known.set(key, hub);
-  for (const {vector} of factors) multiplyInto(start, vector);
+  for (const {vector} of factorsOf(evidence, space, c.case, scope)) multiplyInto(start, vector);
   return start;
 }
 

@@ -42,15 +42,11 @@ function caseJoint(evidence: Evidence, space: CaseSpace, c: WeighedCase, scope: 
   return {case: c.case, weight: c.weight, factors, joint};
 }
 
-/**
- * The joint by month, case by case, with the marks or pieces of another scope.
- * @param changed  ids of the marks and pieces in which the scope differs; a hub without them is taken over
- */
-export function rescoped({evidence, space, cases, foreign}: Evaluation, scope: Scope, changed: readonly string[]): Float64Array[] {
+/** The joint by month, case by case, with the marks or pieces of another scope. */
+export function rescoped({evidence, space, cases, foreign}: Evaluation, scope: Scope): Float64Array[] {
   return cases.map((c) => {
-    const hub = c.factors.find((factor) => factor.hub && !changed.some((id) => factor.ids.includes(id) || factor.pieces.includes(id)));
     const joint = evidence.view.prior.map((p) => p * c.weight * foreign);
-    for (const {vector} of factorsOf(evidence, space, c.case, scope, hub)) multiplyInto(joint, vector);
+    for (const {vector} of factorsOf(evidence, space, c.case, scope)) multiplyInto(joint, vector);
     return joint;
   });
 }

@@ -125,10 +125,10 @@ export function kindsOf(label: ReadyLabel, seen: Observation | null, in_: Case, 
     return seen.values
       .filter(([kind]) => seen.values.length === 1 || inCase(kind))
       .map(([kind, weight]) => {
-        const one: Observation = {kind: "choice", values: [[kind, 1]]};
+        const one = label.one(kind);
         const chance = label.mark.likelihood(one, in_);
-        const base = misjudged ? label.mark.strayChance(one, in_) : 0;
-        return {kind, chance: chance.map((p) => (misjudged ? base : p) * weight)};
+        if (misjudged) return {kind, chance: constant(chance.length, weight * label.mark.strayChance(one, in_))};
+        return {kind, chance: weight === 1 ? chance : chance.map((p) => p * weight)};
       });
   }
   const shares = label.shares(in_);
@@ -138,13 +138,22 @@ export function kindsOf(label: ReadyLabel, seen: Observation | null, in_: Case, 
   return all.filter(({kind}) => inCase(kind));
 }
 
-/** What one layout (or none) makes of the rows: chance by month for a label of that kind. */
+const rowsSeen = new WeakMap<readonly PrintedRow[], Map<string, Float64Array>>();
+
+/** What one layout (or none) makes of the rows: chance by month for a label of that kind. Remembered as long as the rows. */
 export function rowsChance(book: ReadyBook, label: ReadyLabel, kind: string, rows: readonly PrintedRow[], in_: Case, ties: Ties): Float64Array {
   const context = rowContext(book, label, kind, in_, ties);
-  const layout = layoutOf(label, kind);
-  const total = constant(book.n, 0);
-  for (const {chances, chance} of arranged(rows, layout, label.extra, rowTable(book, layout, rows, context))) addJoined(total, chances, chance, context);
-  return total;
+  let known = rowsSeen.get(rows);
+  if (!known) rowsSeen.set(rows, (known = new Map()));
+  const key = `${book.book.book}|${kind}|${context.key}`;
+  let found = known.get(key);
+  if (!found) {
+    const layout = layoutOf(label, kind);
+    found = constant(book.n, 0);
+    for (const {chances, chance} of arranged(rows, layout, label.extra, rowTable(book, layout, rows, context))) addJoined(found, chances, chance, context);
+    known.set(key, found);
+  }
+  return found;
 }
 
 /** The layout rows of a label kind; none for a kind that the book does not know. */

@@ -2,6 +2,7 @@
 import type {PrintedRow} from "../cell/printed-row.ts";
 import {choiceKind, type Shares} from "../mark/choice.ts";
 import {codedKind, schemeShares, type SchemeShares} from "../mark/coded.ts";
+import type {Observation} from "../mark/observation.ts";
 import {presenceKind} from "../mark/presence.ts";
 import {constant, readyMark, type MarkKind, type ReadyMark} from "../mark/ready-mark.ts";
 import {serialKind} from "../mark/serial.ts";
@@ -10,7 +11,7 @@ import {readyCodes, type ReadyCodes} from "../row/code-list.ts";
 import {parseFreely} from "../row/free.ts";
 import {parseByLayout, type RowGrammar} from "../row/layout.ts";
 import {codeNames, parseResult, type CodeName, type ParseResult} from "../row/parse.ts";
-import {tieOf, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
+import {tieKey, tieOf, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
 import {weighRow, type RowChance, type RowContext} from "../row/weigh.ts";
 import type {Book, LayoutRow, Mark, RepeatMark} from "../rule/schema.ts";
 import {caseKey, holds, type Case, type Distinctions} from "../rule/when.ts";
@@ -39,6 +40,8 @@ export interface ReadyLabel {
   readonly kinds: ReadonlyMap<string, {readonly layout: readonly LayoutRow[]; readonly schemes: readonly ReadyScheme[]}>;
   readonly extra: number;
   shares(in_: Case): Shares;
+  /** The observation that the label is of one kind, always the same object. */
+  one(kind: string): Observation;
   /** Shares of the schemes that may date a label kind in a case. */
   dating(kind: string, in_: Case): Dating;
 }
@@ -80,10 +83,7 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
     codes,
     label: readyLabel(book, schemes, axis, temperOf(labelId)),
     parse,
-    tie(name, repeats, kept) {
-      const tie = tieOf(codes[name]!, repeats, kept, n);
-      return ties.at(null, `${name}|${tie.key}`, () => tie);
-    },
+    tie: (name, repeats, kept) => ties.at(null, `${name}|${tieKey(repeats, kept)}`, () => tieOf(codes[name]!, repeats, kept, n)),
     weigh: (row, layout, context) => chances.at(layout, `${row.text}|${context.key}`, () => weighRow(parse(row, layout), context)),
   };
 }
@@ -161,6 +161,7 @@ function readyLabel(book: Book, schemes: readonly ReadyScheme[], axis: Span, tem
       {layout: label.rows, schemes: label.schemes ? schemes.filter((scheme) => label.schemes!.includes(scheme.id)) : schemes},
     ]),
   );
+  const ones = new Map<string, Observation>();
   const dates = new Map<string, Dating>();
   const byCase = new Map<string, Dating>();
   const mark: Mark = {...labels, kind: "choice", values: labels.kinds};
@@ -175,6 +176,11 @@ function readyLabel(book: Book, schemes: readonly ReadyScheme[], axis: Span, tem
     kinds,
     extra: labels.extra,
     shares: kind.shares,
+    one(id) {
+      let found = ones.get(id);
+      if (!found) ones.set(id, (found = {kind: "choice", values: [[id, 1]]}));
+      return found;
+    },
     dating(id, in_) {
       const key = `${id}|${caseKey(in_)}`;
       let found = byCase.get(key);

@@ -40,6 +40,7 @@ export interface ReadyMark extends MarkKind {
 
 export function readyMark(id: string, book: string, mark: Mark, temper: number, axis: Span, kind: MarkKind): ReadyMark {
   const remembered = new Map<string, Float64Array>();
+  const bySeen = new WeakMap<Observation, Map<string, Float64Array>>();
   const compute = (seen: Observation, in_: Case): Float64Array => {
     const chance = kind.chance(seen, in_);
     const base = mark.stray * mean(chance);
@@ -56,22 +57,27 @@ export function readyMark(id: string, book: string, mark: Mark, temper: number, 
     mark,
     temper,
     likelihood(seen, in_) {
-      const key = observationKey(seen, in_);
-      let found = remembered.get(key);
+      const case_ = caseKey(in_);
+      let byCase = bySeen.get(seen);
+      if (!byCase) bySeen.set(seen, (byCase = new Map()));
+      let found = byCase.get(case_);
+      if (found) return found;
+      const key = observationKey(seen, case_);
+      found = remembered.get(key);
       if (!found) {
         found = compute(seen, in_);
         // Printed texts and numbers are too many to keep all; the newest few thousand serve a batch well enough.
         if (remembered.size >= 4096) remembered.delete(remembered.keys().next().value!);
         remembered.set(key, found);
       }
+      byCase.set(case_, found);
       return found;
     },
     strayChance: (seen, in_) => mark.stray * mean(kind.chance(seen, in_)),
   };
 }
 
-function observationKey(seen: Observation, in_: Case): string {
-  const key = caseKey(in_);
+function observationKey(seen: Observation, key: string): string {
   switch (seen.kind) {
     case "choice":
       return `${key}|${seen.values.join(";")}`;

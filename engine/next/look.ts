@@ -133,7 +133,7 @@ function pieceStray(asked: Asked, scaled: readonly Scaled[], piece: string): Pie
   const own = constant(asked.posterior.length, 0);
   for (const evaluation of asked.evaluations) {
     const cases = scaled.filter((s) => s.evaluation === evaluation);
-    const strays = rescoped(evaluation, {...everything, fixed: {piece, stray: true}}, [piece]);
+    const strays = rescoped(evaluation, {...everything, fixed: {piece, stray: true}});
     const total = sum(evaluation.joint);
     const mass = cases.reduce((all, {joint}) => all + sum(joint), 0);
     cases.forEach(({c, offset}, i) => {

@@ -3,12 +3,12 @@ import {codeOutcomes} from "../mark/coded.ts";
 import {outcome, type Outcome, type ReadyMark} from "../mark/ready-mark.ts";
 import {sum} from "../num/vector.ts";
 import type {ReadyBook} from "../infer/ready-book.ts";
-import {anyOther, caseKey, Distinctions, type Case} from "../rule/when.ts";
+import {anyOther, Distinctions, type Case, type CircumstanceName} from "../rule/when.ts";
 import {prepared, type Prepared} from "./information.ts";
 
 interface Known {
-  /** Whether any rule of the mark asks for a circumstance, and the markets it tells apart. */
-  readonly conditional: boolean;
+  /** The circumstances that rules of the mark ask for, and the markets they tell apart. */
+  readonly asked: readonly CircumstanceName[];
   readonly markets: readonly string[];
   readonly byCase: Map<string, Prepared>;
 }
@@ -20,7 +20,7 @@ function knownOf(mark: ReadyMark): Known {
   if (!known) {
     const told = new Distinctions();
     mark.distinguish(told);
-    byMark.set(mark, (known = {conditional: told.any(), markets: told.values("market"), byCase: new Map()}));
+    byMark.set(mark, (known = {asked: told.names(), markets: told.values("market"), byCase: new Map()}));
   }
   return known;
 }
@@ -30,9 +30,9 @@ function knownOf(mark: ReadyMark): Known {
  * @param markets  where garments were sold, for a market that the case leaves open
  */
 export function outcomesOf(mark: ReadyMark, in_: Case, markets: Readonly<Record<string, number>>): Prepared {
-  const {conditional, markets: told, byCase} = knownOf(mark);
+  const {asked, markets: told, byCase} = knownOf(mark);
   const open = told.length > 0 && in_.market === undefined;
-  const key = conditional ? `${caseKey(in_)}|${open ? Object.entries(markets).join() : ""}` : "";
+  const key = asked.map((name) => (name === "market" && open ? Object.entries(markets).join() : (in_[name] ?? ""))).join("|");
   let found = byCase.get(key);
   if (!found) {
     const n = mark.axis.until - mark.axis.from + 1;

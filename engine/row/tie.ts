@@ -82,7 +82,7 @@ export function tieOf(codes: ReadyCodes, repeats: readonly Repeat[], kept: CodeC
 
   let alone: Float64Array | null = null;
   return {
-    key: `${kept.key}|${repeats.map((repeat) => `${repeat.mark}=${repeat.texts.map(({shown, weight}) => `${shown}*${weight}`).join(",")}@${repeat.own},${repeat.base}`).join("&")}`,
+    key: tieKey(repeats, kept),
     get alone() {
       if (!alone) {
         alone = new Float64Array(n);
@@ -92,6 +92,11 @@ export function tieOf(codes: ReadyCodes, repeats: readonly Repeat[], kept: CodeC
     },
     terms,
   };
+}
+
+/** Tells ties with different repeats or classes apart. */
+export function tieKey(repeats: readonly Repeat[], kept: CodeClass): string {
+  return `${kept.key}|${repeats.map(({mark, texts, own, base}) => `${mark}=${texts.map(({shown, weight}) => `${shown}*${weight}`).join(",")}@${own},${base}`).join("&")}`;
 }
 
 interface Belonging {

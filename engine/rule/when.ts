@@ -37,8 +37,8 @@ export class Distinctions {
     }
   }
 
-  any(): boolean {
-    return this.named.size > 0;
+  names(): readonly CircumstanceName[] {
+    return circumstanceNames.filter((name) => this.named.has(name));
   }
 
   values(name: CircumstanceName): readonly string[] {
@@ -46,6 +46,11 @@ export class Distinctions {
   }
 }
 
+const keys = new WeakMap<Case, string>();
+
+/** A text that tells cases apart. */
 export function caseKey(in_: Case): string {
-  return circumstanceNames.map((name) => in_[name] ?? "").join("|");
+  let key = keys.get(in_);
+  if (key === undefined) keys.set(in_, (key = circumstanceNames.map((name) => in_[name] ?? "").join("|")));
+  return key;
 }
