@@ -13,7 +13,7 @@ export type Tolerance = {readonly rel: number} | {readonly abs: number; readonly
 export function close(actual: number, expected: number, tolerance: Tolerance): void {
   const difference = Math.abs(actual - expected);
   const allowed = "rel" in tolerance ? tolerance.rel * Math.abs(expected) : tolerance.abs;
-  if (difference <= allowed) return;
+  if (Number.isFinite(difference) && difference <= allowed) return;
   const said = "rel" in tolerance ? `relative ${tolerance.rel}` : `absolute ${tolerance.abs}: ${tolerance.because}`;
   throw new Error(`${actual} is not close to ${expected}: they differ by ${difference}, allowed is ${allowed} (${said})`);
 }

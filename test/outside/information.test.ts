@@ -49,7 +49,7 @@ describe("the hunt through 64 squares (MacKay 2003, section 4)", () => {
     close(misses.reduce((a, b) => a + b) + drop(16, 1), 6, {rel: 1e-13});
   });
   test("a shot is expected to tell the entropy of hit or miss", () => {
-    const hit = [1, ...new Array<number>(63).fill(0)];
+    const hit = Array.from({length: 64}, (_, square) => (square === 0 ? 1 : 0));
     close(bitsOf([...flat(64)], yesNo(hit)), entropyBits([1 / 64, 63 / 64]), {rel: 1e-12});
   });
 });
