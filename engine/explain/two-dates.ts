@@ -2,7 +2,7 @@
 import {factorsOf, type Scope} from "../infer/factors.ts";
 import {findMark, rowsId, type Evidence} from "../infer/evidence.ts";
 import type {CaseJoint, Evaluation} from "../infer/evaluate.ts";
-import {multiplyInto, normalized, sum} from "../num/vector.ts";
+import {affine, multiplyInto, normalized, sum} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addView} from "../infer/views.ts";
 import {probability, type MonthIndex, type Probability} from "../units.ts";
@@ -62,7 +62,7 @@ function gain(evaluations: readonly Evaluation[], id: string, two: number, one: 
 }
 
 function joints(evaluation: Evaluation, keep: (id: string) => boolean): Float64Array[] {
-  return evaluation.cases.map((c) => product(evaluation, c, {keep}, evaluation.evidence.view.prior.map((p) => p * c.weight * evaluation.foreign)));
+  return evaluation.cases.map((c) => product(evaluation, c, {keep}, affine(evaluation.evidence.view.prior, c.weight * evaluation.foreign)));
 }
 
 function product({evidence, space}: Evaluation, c: CaseJoint, scope: Scope, start: Float64Array): Float64Array {
@@ -82,7 +82,7 @@ function weigh(evaluations: readonly Evaluation[], keep: (id: string) => boolean
     const viewMade = constant(months.length, 0);
     for (const c of evaluation.cases) {
       const looks = product(evaluation, c, {keep: (id) => keep(id) && copied(evaluation.evidence, id)}, months.slice());
-      const rest = product(evaluation, c, {keep: (id) => keep(id) && !copied(evaluation.evidence, id)}, months.map((p) => p * c.weight * evaluation.foreign));
+      const rest = product(evaluation, c, {keep: (id) => keep(id) && !copied(evaluation.evidence, id)}, affine(months, c.weight * evaluation.foreign));
       addPairs(looks, rest, before, viewLook, viewMade);
     }
     addView(look, first, view, viewLook);
@@ -92,8 +92,10 @@ function weigh(evaluations: readonly Evaluation[], keep: (id: string) => boolean
 }
 
 function runningSum(values: Float64Array): Float64Array {
+  const result = new Float64Array(values.length);
   let total = 0;
-  return values.map((value) => (total += value));
+  for (let i = 0; i < values.length; i++) result[i] = total += values[i]!;
+  return result;
 }
 
 function addPairs(looks: Float64Array, rest: Float64Array, before: Float64Array, look: Float64Array, made: Float64Array): void {

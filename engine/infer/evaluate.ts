@@ -1,5 +1,5 @@
 // Joins the factors of every case of one possible maker into the joint chance of month and everything seen.
-import {multiplyInto, sum} from "../num/vector.ts";
+import {addInto, affine, multiplyInto, sum} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import type {Case} from "../rule/when.ts";
 import {casesOf, type CaseSpace, type WeighedCase} from "./cases.ts";
@@ -31,13 +31,13 @@ export function evaluate(evidence: Evidence, seen: Seen): Evaluation {
   const n = evidence.view.prior.length;
   const cases = space.cases.map((c) => caseJoint(evidence, space, c, everything, foreign));
   const joint = constant(n, 0);
-  for (const c of cases) for (let t = 0; t < n; t++) joint[t]! += c.joint[t]!;
+  for (const c of cases) addInto(joint, c.joint);
   return {evidence, space, cases, joint, foreign};
 }
 
 function caseJoint(evidence: Evidence, space: CaseSpace, c: WeighedCase, scope: Scope, foreign: number): CaseJoint {
   const factors = factorsOf(evidence, space, c.case, scope);
-  const joint = evidence.view.prior.map((p) => p * c.weight * foreign);
+  const joint = affine(evidence.view.prior, c.weight * foreign);
   for (const {vector} of factors) multiplyInto(joint, vector);
   return {case: c.case, weight: c.weight, factors, joint};
 }
@@ -45,7 +45,7 @@ function caseJoint(evidence: Evidence, space: CaseSpace, c: WeighedCase, scope: 
 /** The joint by month, case by case, with the marks or pieces of another scope. */
 export function rescoped({evidence, space, cases, foreign}: Evaluation, scope: Scope): Float64Array[] {
   return cases.map((c) => {
-    const joint = evidence.view.prior.map((p) => p * c.weight * foreign);
+    const joint = affine(evidence.view.prior, c.weight * foreign);
     for (const {vector} of factorsOf(evidence, space, c.case, scope)) multiplyInto(joint, vector);
     return joint;
   });

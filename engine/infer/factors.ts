@@ -1,5 +1,5 @@
 // The factors of one case: the label with all that hangs on it, the other pieces, the marks that stand alone.
-import {mean, multiplyInto} from "../num/vector.ts";
+import {affine, mean, multiplyInto, times} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {caseKey, type Case} from "../rule/when.ts";
 import {labelMatters, type CaseSpace} from "./cases.ts";
@@ -67,7 +67,7 @@ function hubKey(in_: Case, pieces: readonly SeenPiece[], {label, rows}: Pick<Evi
 
 function mixFixed(product: Float64Array, {piece}: SeenPiece, {fixed}: Scope): Float64Array {
   if (fixed?.piece !== piece.id) return mixStray(product, piece.stray);
-  return fixed.stray ? constant(product.length, piece.stray * mean(product)) : product.map((p) => (1 - piece.stray) * p);
+  return fixed.stray ? constant(product.length, piece.stray * mean(product)) : affine(product, 1 - piece.stray);
 }
 
 /**
@@ -110,21 +110,21 @@ function hubOf(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly
     const piece = several[index];
     if (!piece) {
       const found = tiesOf(book, readyRepeats(book, tied), in_, space.apart);
-      const free = label.stray > 0 ? tiesAlone(found, n) : weight;
+      const free = tiesAlone(found, n);
       terms.push({
         ties: Object.keys(found).length === 0 ? untied : found,
-        own: weight.map((w) => w * label.own),
-        stray: weight.map((w, t) => w * label.stray * free[t]!),
+        own: affine(weight, label.own),
+        stray: times(weight, free, label.stray),
       });
       return;
     }
     const marks = productOf(piece.marks, in_, evidence.view);
     const chance = strayRange(piece.piece.id, piece.piece.stray, scope);
     const belonging = piece.repeats.map((repeat) => ({repeat, piece: {own: 1, stray: 0}}));
-    if (chance.own > 0) walk(index + 1, weight.map((w, t) => w * chance.own * marks[t]!), [...tied, ...belonging]);
+    if (chance.own > 0) walk(index + 1, times(weight, marks, chance.own), [...tied, ...belonging]);
     if (chance.stray > 0) {
       const base = chance.stray * strayMean(piece, marks, evidence);
-      walk(index + 1, weight.map((w) => w * base), tied);
+      walk(index + 1, affine(weight, base), tied);
     }
   };
   walk(0, constant(n, 1), always);

@@ -1,5 +1,5 @@
 // The label, its rows and the codes repeated elsewhere hang together through hidden values: they are weighed as one factor.
-import {mean, multiplyInto} from "../num/vector.ts";
+import {affine, mean, multiplyInto} from "../num/vector.ts";
 import type {Observation} from "../mark/observation.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addJoined, arrangements} from "../row/label-rows.ts";
@@ -106,7 +106,7 @@ export function tiesAlone(ties: Ties, n: number): Float64Array {
 export function repeatMarginal(book: ReadyBook, repeat: SeenRepeat): Float64Array {
   const {chance, mean: average} = repeatSight(book, repeat);
   const {stray} = repeat.mark.mark;
-  return chance.map((p) => (1 - stray) * p + stray * average);
+  return affine(chance, 1 - stray, stray * average);
 }
 
 /** One label kind that the label may be, with its weight by month. */
@@ -128,12 +128,12 @@ export function kindsOf(label: ReadyLabel, seen: Observation | null, in_: Case, 
         const one = label.one(kind);
         const chance = label.mark.likelihood(one, in_);
         if (misjudged) return {kind, chance: constant(chance.length, weight * label.mark.strayChance(one, in_))};
-        return {kind, chance: weight === 1 ? chance : chance.map((p) => p * weight)};
+        return {kind, chance: weight === 1 ? chance : affine(chance, weight)};
       });
   }
   const shares = label.shares(in_);
   const lost = rows > 0 ? 0 : label.mark.mark.lost;
-  const all: KindChance[] = [...shares.values, ["other", shares.other] as const].map(([kind, share]) => ({kind, chance: share.map((s) => s * (1 - lost))}));
+  const all: KindChance[] = [...shares.values, ["other", shares.other] as const].map(([kind, share]) => ({kind, chance: affine(share, 1 - lost)}));
   if (lost > 0) all.push({kind: "none", chance: constant(shares.other.length, lost)});
   return all.filter(({kind}) => inCase(kind));
 }

@@ -1,5 +1,5 @@
 // Marks that sit on one piece are stray together: a label from another garment takes all its marks along.
-import {mean, multiplyInto} from "../num/vector.ts";
+import {affine, mean, multiplyInto} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import type {Case} from "../rule/when.ts";
 import {cutTo, type Evidence, type MakerView, type SeenMark, type SeenRepeat} from "./evidence.ts";
@@ -58,6 +58,5 @@ export function productOf(marks: readonly SeenMark[], in_: Case, view: MakerView
 /** Mixes a piece's product with its average over months, by the piece's stray rate. */
 export function mixStray(product: Float64Array, stray: number): Float64Array {
   if (stray === 0) return product;
-  const base = stray * mean(product);
-  return product.map((p) => (1 - stray) * p + base);
+  return affine(product, 1 - stray, stray * mean(product));
 }

@@ -1,5 +1,5 @@
 // How the printed rows can be understood, each way with its probability given everything seen.
-import {multiplyInto, sum} from "../num/vector.ts";
+import {affine, multiplyInto, sum, times} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addJoined} from "../row/label-rows.ts";
 import {codesKey, type Bracket, type CodeName, type RowParse} from "../row/parse.ts";
@@ -47,11 +47,11 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
   for (const c of cases) {
     const hub = c.factors.find((factor) => factor.hub);
     if (!hub?.hub) continue;
-    const rest = evidence.view.prior.map((p) => p * c.weight);
+    const rest = affine(evidence.view.prior, c.weight);
     for (const factor of c.factors) if (factor !== hub) multiplyInto(rest, factor.vector);
     for (const [ties, coefficient] of coefficients(hub.hub, rest)) {
       for (const {kind, chance} of kindsOf(book.label, evidence.label, c.case, space.apart, evidence.rows.length)) {
-        const weight = coefficient.map((w, t) => w * chance[t]!);
+        const weight = times(coefficient, chance);
         const context = rowContext(book, book.label, kind, c.case, ties);
         addKind(evaluation, layoutOf(book.label, kind), context, weight, masses);
       }

@@ -1,5 +1,5 @@
 // A mark of a rule book made ready for an axis: its chance by month for whatever can be seen of it.
-import {mean} from "../num/vector.ts";
+import {affine, mean} from "../num/vector.ts";
 import type {Mark} from "../rule/schema.ts";
 import {caseKey, type Case, type Distinctions} from "../rule/when.ts";
 import type {Span} from "../window/window.ts";
@@ -43,11 +43,8 @@ export function readyMark(id: string, book: string, mark: Mark, temper: number, 
   const bySeen = new WeakMap<Observation, Map<string, Float64Array>>();
   const compute = (seen: Observation, in_: Case): Float64Array => {
     const chance = kind.chance(seen, in_);
-    const base = mark.stray * mean(chance);
-    return chance.map((p) => {
-      const mixed = (1 - mark.stray) * p + base;
-      return temper === 1 ? mixed : mixed ** temper;
-    });
+    const mixed = affine(chance, 1 - mark.stray, mark.stray * mean(chance));
+    return temper === 1 ? mixed : mixed.map((p) => p ** temper);
   };
   return {
     ...kind,

@@ -1,6 +1,6 @@
 // What to look at next: every mark not yet examined, by the bits it is expected to settle for its effort.
 import {constant, outcome, type Outcome, type ReadyMark} from "../mark/ready-mark.ts";
-import {normalized, sum} from "../num/vector.ts";
+import {addInto, affine, normalized, sum, times} from "../num/vector.ts";
 import {readTypedRow} from "../cell/printed-row.ts";
 import {marketWeights} from "../infer/cases.ts";
 import {evaluate, rescoped, type CaseJoint, type Evaluation} from "../infer/evaluate.ts";
@@ -58,7 +58,7 @@ export function nextLooks(asked: Asked): NextLook[] {
   const total = asked.evaluations.reduce((all, {joint}) => all + sum(joint), 0);
   if (!(total > 0)) return [];
   const scaled: Scaled[] = asked.evaluations.flatMap((evaluation) =>
-    evaluation.cases.map((c) => ({evaluation, c, joint: c.joint.map((p) => p / total), offset: evaluation.evidence.view.axis.from - asked.first})),
+    evaluation.cases.map((c) => ({evaluation, c, joint: affine(c.joint, 1 / total), offset: evaluation.evidence.view.axis.from - asked.first})),
   );
   const spread = spreadOf(asked, scaled);
   const looks: NextLook[] = [];
@@ -163,24 +163,25 @@ function repeatBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark & {
     const cases = scaled.filter((s) => s.evaluation === evaluation);
     const book = evaluation.evidence.view.own;
     if (!book?.codes[of] || !knowsMark(evaluation, mark)) return cases.map(({joint, offset}) => ({joint, offset, outcomes: [outcome("none", constant(joint.length, 1))]}));
-    const present = repeatShare(mark.mark, book.axis).map((s) => s * (1 - mark.mark.lost));
+    const present = affine(repeatShare(mark.mark, book.axis), 1 - mark.mark.lost);
     if (texts.length === 0) {
       const outcomes = codeOutcomesAlone(book.codes[of], mark.mark.stray, present);
       return cases.map(({joint, offset}) => ({joint, offset, outcomes}));
     }
-    const joint = cases.reduce((all, s) => all.map((p, t) => p + s.joint[t]!), constant(book.n, 0));
+    const joint = constant(book.n, 0);
+    for (const s of cases) addInto(joint, s.joint);
     return [{joint, offset: cases[0]!.offset, outcomes: supposed(evaluation, asked.seen, mark, texts, present)}];
   });
   return expectedBits(groups, asked.posterior);
 }
 
 function codeOutcomesAlone(codes: NonNullable<ReadyBook["codes"]["plant"]>, stray: number, present: Float64Array): readonly Outcome[] {
-  const shown = (vector: Float64Array) => vector.map((p, t) => p * present[t]!);
+  const shown = (vector: Float64Array) => times(vector, present);
   return mixStrays(
     [
       ...codes.codes.map((code, j) => outcome(code, shown(codes.listed[j]!))),
       ...codes.widths.map((width, w) => outcome(`${w + 1} figures, unlisted`, shown(width))),
-      outcome("none", present.map((p) => 1 - p)),
+      outcome("none", affine(present, -1, 1)),
     ],
     stray,
     present.length,
@@ -192,7 +193,7 @@ function supposed(evaluation: Evaluation, seen: Seen, mark: ReadyMark & {mark: R
   const all = evaluation.joint;
   const left = Float64Array.from(all, (p, t) => p * present[t]!);
   const given = (vector: Float64Array) => vector.map((p, t) => (all[t]! > 0 ? Math.max(0, p) / all[t]! : 0));
-  const outcomes = [outcome("none", present.map((p) => 1 - p))];
+  const outcomes = [outcome("none", affine(present, -1, 1))];
   for (const text of texts) {
     const row = readTypedRow(text);
     if ("slip" in row) continue;
@@ -217,7 +218,8 @@ function rowsLook(asked: Asked, scaled: readonly Scaled[]): NextLook | null {
     }
     named ??= book;
     const kinds = kindsOf(book.label, label, c.case, evaluation.space.apart, 1);
-    const all = kinds.reduce((total, {chance}) => total.map((p, t) => p + chance[t]!), constant(book.n, 0));
+    const all = constant(book.n, 0);
+    for (const {chance} of kinds) addInto(all, chance);
     for (const {kind, chance} of kinds) {
       const weighed = kinds.length === 1 ? joint : joint.map((p, t) => (all[t]! > 0 ? (p * chance[t]!) / all[t]! : 0));
       const ready = dateOutcomes(book, kind, c.case);

@@ -1,7 +1,7 @@
 // What a look at a mark could show, by month: strays counted, cases that no seen mark told apart averaged out.
 import {codeOutcomes} from "../mark/coded.ts";
 import {outcome, type Outcome, type ReadyMark} from "../mark/ready-mark.ts";
-import {sum} from "../num/vector.ts";
+import {affine, sum} from "../num/vector.ts";
 import type {ReadyBook} from "../infer/ready-book.ts";
 import {anyOther, Distinctions, type Case, type CircumstanceName} from "../rule/when.ts";
 import {prepared, type Prepared} from "./information.ts";
@@ -66,7 +66,7 @@ function averaged(spread: readonly {outcomes: readonly Outcome[]; weight: number
 
 /** Counts a stray rate in: a stray mark shows each outcome as often as it is seen on average. */
 export function mixStrays(outcomes: readonly Outcome[], stray: number, n: number): Outcome[] {
-  return outcomes.map(({name, at, chance}) => outcome(name, chance.map((p) => (1 - stray) * p), at, (stray * sum(chance)) / n));
+  return outcomes.map(({name, at, chance}) => outcome(name, affine(chance, 1 - stray), at, (stray * sum(chance)) / n));
 }
 
 const dates = new WeakMap<ReadyBook, Map<string, Prepared>>();
@@ -81,10 +81,10 @@ export function dateOutcomes(book: ReadyBook, kind: string, in_: Case): Prepared
   if (!found) {
     const layout = book.label!.kinds.get(kind)?.layout ?? [];
     const unreadable = layout.filter(({fields}) => fields.includes("date")).reduce((miss, {share}) => miss * (1 - share), 1);
-    const kept = (share: Float64Array) => share.map((s) => s * (1 - unreadable));
+    const kept = (share: Float64Array) => affine(share, 1 - unreadable);
     const outcomes = [
       ...[...dating.schemes].flatMap(([scheme, share]) => codeOutcomes(scheme, kept(share))),
-      outcome("no date", dating.unknown.map((u) => unreadable + u * (1 - unreadable))),
+      outcome("no date", affine(dating.unknown, 1 - unreadable, unreadable)),
     ];
     known.set(key, (found = prepared(outcomes, book.n)));
   }

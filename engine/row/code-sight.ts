@@ -1,4 +1,5 @@
 // Cells held against a code list: which listed codes they can be, and what they weigh as an unlisted one.
+import {addInto} from "../num/vector.ts";
 import {noiseOf} from "../cell/noise.ts";
 import {digits, type CellWeights} from "../cell/look-alike.ts";
 import type {PrintedRow} from "../cell/printed-row.ts";
@@ -56,7 +57,7 @@ export function codeTerms(sight: CodeSight, codes: ReadyCodes): Term[] {
 /** The terms summed up. */
 export function sumTerms(terms: readonly Term[], n: number): Float64Array {
   const result = new Float64Array(n);
-  for (const {vector, factor} of terms) add(result, vector, factor);
+  for (const {vector, factor} of terms) addInto(result, vector, factor);
   return result;
 }
 
@@ -71,8 +72,4 @@ export function sameUnlisted(sights: readonly (readonly CellWeights[])[]): numbe
     chance *= same;
   }
   return chance;
-}
-
-export function add(into: Float64Array, vector: Float64Array, factor: number): void {
-  for (let t = 0; t < into.length; t++) into[t]! += vector[t]! * factor;
 }

@@ -1,7 +1,8 @@
 // Ties a code printed on the label to the same code seen elsewhere on the garment: the stamp on the back of a button repeats the plant.
 import type {CellWeights} from "../cell/look-alike.ts";
+import {addInto, times} from "../num/vector.ts";
 import type {ReadyCodes} from "./code-list.ts";
-import {add, sameUnlisted, seenAs, type CodeSight, type Term} from "./code-sight.ts";
+import {sameUnlisted, seenAs, type CodeSight, type Term} from "./code-sight.ts";
 
 /** A repeat as seen: its texts with weights, and how it behaves. */
 export interface Repeat {
@@ -76,7 +77,7 @@ export function tieOf(codes: ReadyCodes, repeats: readonly Repeat[], kept: CodeC
     let byBase = products.get(share);
     if (!byBase) products.set(share, (byBase = new Map()));
     let found = byBase.get(base);
-    if (!found) byBase.set(base, (found = base.map((p, t) => p * share[t]!)));
+    if (!found) byBase.set(base, (found = times(base, share)));
     return found;
   };
 
@@ -86,7 +87,7 @@ export function tieOf(codes: ReadyCodes, repeats: readonly Repeat[], kept: CodeC
     get alone() {
       if (!alone) {
         alone = new Float64Array(n);
-        for (const {vector, factor} of terms(null)) add(alone, vector, factor);
+        for (const {vector, factor} of terms(null)) addInto(alone, vector, factor);
       }
       return alone;
     },
@@ -113,7 +114,7 @@ function belongings(repeats: readonly Repeat[]): Belonging[] {
   for (const repeat of repeats) {
     result = result.flatMap(({belonging, factor, share}) => [
       {belonging, factor: factor * repeat.base, share},
-      {belonging: [...belonging, repeat], factor: factor * repeat.own, share: share ? share.map((s, t) => s * repeat.share[t]!) : repeat.share},
+      {belonging: [...belonging, repeat], factor: factor * repeat.own, share: share ? times(share, repeat.share) : repeat.share},
     ]);
   }
   return result.filter(({factor}) => factor > 0);
@@ -127,10 +128,10 @@ export function trueChance(texts: Repeat["texts"], share: Float64Array, codes: R
   for (const text of texts) {
     for (const [j, code] of codes.codes.entries()) {
       const chance = seenAs(text.cells, code);
-      if (chance > 0) add(result, codes.listed[j]!, chance * text.weight);
+      if (chance > 0) addInto(result, codes.listed[j]!, chance * text.weight);
     }
     const width = codes.widths[text.cells.length - 1];
-    if (width) add(result, width, sameUnlisted([text.cells]) * text.weight);
+    if (width) addInto(result, width, sameUnlisted([text.cells]) * text.weight);
   }
   for (let t = 0; t < result.length; t++) result[t]! *= share[t]!;
   return result;

@@ -1,7 +1,8 @@
 // From ways to read a row to its chance by month: dates spread over their months, codes weighed against the lists.
+import {addInto} from "../num/vector.ts";
 import type {ReadyScheme} from "../scheme/scheme.ts";
 import type {ReadyCodes} from "./code-list.ts";
-import {add, codeTerms, sightOf, type Term} from "./code-sight.ts";
+import {codeTerms, sightOf, type Term} from "./code-sight.ts";
 import {codeNames, type CodeName, type ParseGroup, type ParseResult} from "./parse.ts";
 import type {Tie} from "./tie.ts";
 
@@ -104,7 +105,7 @@ function total({constant, products, dated}: Sum, n: number): Float64Array | numb
   if (constant > 0) for (let t = 0; t < n; t++) result[t]! += constant;
   for (const {vectors, factor} of products.values()) {
     const [first, second, third, fourth] = vectors;
-    if (!second) add(result, first!, factor);
+    if (!second) addInto(result, first!, factor);
     else for (let t = 0; t < n; t++) result[t]! += factor * first![t]! * second[t]! * (third ? third[t]! : 1) * (fourth ? fourth[t]! : 1);
   }
   return result;
