@@ -52,19 +52,22 @@ async function run(flags: Flags): Promise<void> {
 async function startOf(flags: Flags, world: World, prompter: Prompter, say: (text: string) => void): Promise<Garment> {
   const makers = world.books.filter(({kind}) => kind === "maker");
   const markets = [...new Set(world.books.flatMap((book) => Object.keys(book.markets)))];
-  const ask = (given: string | undefined, what: string, names: readonly string[], open: boolean) => given ?? askName(prompter, say, what, names, open);
-  const maker = await ask(flags.maker, `Maker [${[...makers.map(({book}) => book), unlisted].join(", ")} / several: divided by | / enter: not known]`, [...makers.map(({book}) => book), unlisted], false);
-  const market = await ask(flags.market, `Sold in [${markets.join(", ")} / enter: not known]`, markets, false);
-  const type = await ask(flags.type, "Type [trousers, jacket, shirt, overalls, sweatshirt ... / enter: not known]", [], true);
+  const ids = [...makers.map(({book}) => book), unlisted];
+  const ask = async (given: string | undefined, question: string, names: readonly string[] | null) => given ?? askName(prompter, say, question, names);
+  const maker = await ask(flags.maker, `Which maker? ${ids.join(", ")}; several that it may be, divided by |; enter when not known`, ids);
+  const market = await ask(flags.market, `Where was it sold? ${markets.join(", ")}; enter when not known`, markets);
+  const type = await ask(flags.type, "What is it? trousers, jacket, shirt, overalls, sweatshirt ...; enter when not said", null);
   return {garment: "as asked", ...(maker ? {maker: oneOrSeveral(maker)} : {}), ...(market ? {market} : {}), ...(type ? {type} : {}), saw: {}};
 }
 
-async function askName(prompter: Prompter, say: (text: string) => void, what: string, names: readonly string[], open: boolean): Promise<string> {
+/** @param names  what can be answered; null for any word */
+async function askName(prompter: Prompter, say: (text: string) => void, question: string, names: readonly string[] | null): Promise<string> {
+  say(question);
   for (;;) {
-    const typed = (await prompter.ask(`  ${what}: `))?.trim() ?? "";
-    const unknown = [typed === "" ? [] : oneOrSeveral(typed)].flat().filter((name) => !open && !names.includes(name));
-    if (unknown.length === 0) return typed;
-    const near = nearest(unknown[0]!, names);
-    say(`${unknown[0]} is not one of them.${near ? ` Did you mean ${near}?` : ""}`);
+    const typed = (await prompter.ask("  > "))?.trim() ?? "";
+    const unknown = names === null || typed === "" ? undefined : [oneOrSeveral(typed)].flat().find((name) => !names.includes(name));
+    if (unknown === undefined) return typed;
+    const near = nearest(unknown, names!);
+    say(`${unknown} is not one of them.${near ? ` Did you mean ${near}?` : ""}`);
   }
 }

@@ -25,10 +25,6 @@ export const noBooksInFolder = (at: string): Problem => ({
   code: "cli/no-books", at, what: "the folder holds no rule book", why: "there is nothing to load", fix: "name a .yaml file, a folder with a book.yaml, or a folder of book files",
 });
 
-export const twoWays = (at: string, one: string, other: string): Problem => ({
-  code: "cli/two-ways", at, what: `${one} and ${other} do not go together`, why: "each asks for another form of answer", fix: "leave one of them out",
-});
-
 export const notWorkers = (at: string, given: string): Problem => ({
   code: "cli/workers", at, what: `“${given}” is no number of workers`, why: "the work is shared out among whole workers", fix: "give a whole number from 1 to 64",
 });

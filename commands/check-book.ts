@@ -1,6 +1,5 @@
 // Checks a rule book to the last: beside its shape and its references also that every specimen code reads as it must.
-import {loneScheme, printDay, readCode, type Problem} from "../engine/index.ts";
-import type {Scheme} from "../engine/index.ts";
+import {loneScheme, printDay, readCode, type Problem, type Scheme} from "../engine/index.ts";
 import {checkSpecimens, type Reading} from "../rulebooks/specimens.ts";
 import type {CheckedBook} from "../rulebooks/validate.ts";
 import type {Answer} from "./command.ts";

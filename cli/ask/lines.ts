@@ -12,14 +12,17 @@ export function makePrompter(input: NodeJS.ReadStream, output: NodeJS.WriteStrea
   const typed = input.isTTY && output.isTTY;
   const reader = createInterface({input, output: typed ? output : undefined, terminal: typed, crlfDelay: Infinity});
   const lines = reader[Symbol.asyncIterator]();
+  let ended = false;
   reader.on("SIGINT", () => reader.close());
   return {
     async ask(prompt) {
+      if (ended) return null; // prompting again would wake the input up, and the process would wait for it
       if (typed) {
         reader.setPrompt(prompt);
         reader.prompt();
       } else output.write(prompt);
       const {done, value} = await lines.next();
+      ended = done ?? false;
       if (!typed || done) output.write(`${done ? "" : value}\n`);
       return done ? null : value;
     },

@@ -43,7 +43,7 @@ test("20,000 lines stream through in order with flat memory, and two workers giv
   expect(result.match(/^g\d+/gm)).toEqual(Array.from({length: 20_000}, (_, i) => `g${i}`));
 });
 
-test("a list comes from stdin and goes to stdout; a reader that leaves early ends it quietly", async () => {
+test("a list comes from stdin and goes to stdout", async () => {
   const garments = Array.from({length: 3}, (_, i) => JSON.stringify({garment: `g${i}`, maker: "wickerlow", saw: {rows: ["3 8 21"], label: "grey-tape"}}));
   const {code, out, err} = await ticking(["batch", "-", ...smallWorld, "--whole"], garments.join("\n"));
   expect(code).toBe(0);

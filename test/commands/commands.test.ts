@@ -5,9 +5,11 @@ import {perform} from "../../commands/command.ts";
 import {examineGarment} from "../../commands/examine.ts";
 import {findingShape} from "../../commands/finding-shape.ts";
 import {commands} from "../../commands/list.ts";
+import {possibleReproduction, verdictOf} from "../../commands/verdict.ts";
 import {showBook} from "../../commands/show-book.ts";
 import {showSchema} from "../../commands/show-schema.ts";
 import {writeGarment} from "../../commands/write-garment.ts";
+import type {Finding} from "../../engine/index.ts";
 import {world} from "./small-world.ts";
 
 const garment = {garment: "7", maker: "wickerlow", saw: {rows: ["3 8 21"], label: "grey-tape"}};
@@ -62,4 +64,14 @@ test("pieces given on their own win over the file, and an empty value takes a ma
   const {garment: after, problems} = writeGarment(before, {maker: "a|b", rows: ["3 8 21"], saw: ["label=", "hem-tape = x | y", "novalue"]});
   expect(after).toEqual({garment: "7", maker: ["a", "b"], saw: {rows: ["3 8 21"], "hem-tape": ["x", "y"]}});
   expect(problems.map(({code}) => code)).toEqual(["input/not-a-pair"]);
+});
+
+test("a reproduction that is likelier than not is the verdict; one that is only possible is mentioned", () => {
+  const {finding} = perform(examineGarment, {garment}, world).answer!;
+  const at = (month: number) => Float64Array.from(finding.posterior, (_, t) => Number(t === month - finding.first));
+  const withTwo = (probability: number) => ({...finding, twoDates: {probability, look: at(60 * 12), made: at(104 * 12 + 9), speaking: []}}) as unknown as Finding;
+  expect(verdictOf(withTwo(0.9)).sentence).toBe("Most likely a later reproduction, 90 in 100: made October 2004, in the look of January 1960");
+  expect(verdictOf(withTwo(0.3)).kind).toBe("one date");
+  expect(possibleReproduction(withTwo(0.3))?.words).toBe("made October 2004, in the look of January 1960");
+  expect(possibleReproduction(withTwo(0.1))).toBeNull();
 });
