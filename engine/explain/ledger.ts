@@ -8,7 +8,7 @@ import {addView} from "../infer/views.ts";
 import {repeatAverage} from "../infer/hub.ts";
 import {pieceRule} from "../infer/pieces.ts";
 import {labelId} from "../infer/ready-book.ts";
-import {probability, type Bits, type MonthIndex, type Probability} from "../units.ts";
+import {bits, probability, type Bits, type MonthIndex, type Probability} from "../units.ts";
 
 /** One line of the ledger. */
 export interface LedgerLine {
@@ -39,6 +39,8 @@ export function ledgerOf(evaluations: readonly Evaluation[], posterior: Float64A
   const total = sum(evaluations.map(({joint}) => sum(joint)));
   const ids = new Set(evaluations.flatMap(({cases}) => cases.flatMap(({factors}) => factors.flatMap((factor) => factor.ids))));
   const middle = meanOf(posterior);
+  // Marks that rule one another out altogether have no finite divergence; no mark can tell more than which month it is.
+  const most = Math.log2(posterior.length);
   const lines = [...ids].map((id): LedgerLine => {
     const scope: Scope = {keep: (other) => other !== id};
     const without = constant(posterior.length, 0);
@@ -49,7 +51,7 @@ export function ledgerOf(evaluations: readonly Evaluation[], posterior: Float64A
       stray += strayMass(evaluation, id, joints);
     }
     const q = normalized(without);
-    return {id, bits: divergenceBits(posterior, q), moved: middle - meanOf(q), stray: id === rowsId || !(total > 0) ? null : probability(Math.min(1, stray / total))};
+    return {id, bits: bits(Math.min(divergenceBits(posterior, q), most)), moved: middle - meanOf(q), stray: id === rowsId || !(total > 0) ? null : probability(Math.min(1, stray / total))};
   });
   return {lines: lines.sort((a, b) => b.bits - a.bits || (a.id < b.id ? -1 : 1)), pieces: pieceLines(evaluations, total)};
 }
@@ -72,7 +74,7 @@ function strayMass(evaluation: Evaluation, id: string, without: readonly Float64
     if (found.mark.temper === 1) mass += base * sum(without[i]!);
     else {
       const likelihood = cutTo(evidence.view, found.mark.likelihood(found.seen, c.case), found.mark.axis.from);
-      for (let t = 0; t < likelihood.length; t++) mass += (c.joint[t]! * base) / likelihood[t]! ** (1 / found.mark.temper);
+      for (let t = 0; t < likelihood.length; t++) if (likelihood[t]! > 0) mass += (c.joint[t]! * base) / likelihood[t]! ** (1 / found.mark.temper);
     }
   });
   return mass;

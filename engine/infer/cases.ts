@@ -58,12 +58,12 @@ export function marketWeights({view}: Pick<Evidence, "view">): Readonly<Record<s
 }
 
 function weighMarkets(weights: Readonly<Record<string, number>>, apart: readonly string[]): [string, number][] {
-  const least = Math.min(1, ...Object.values(weights));
-  const named = apart.map((market): [string, number] => [market, weights[market] ?? least]);
+  const listed = Object.keys(weights).length > 0;
+  const named = apart.map((market): [string, number] => [market, listed ? (weights[market] ?? 0) : 1]);
   const rest = Object.entries(weights).reduce((sum, [market, w]) => (apart.includes(market) ? sum : sum + w), 0);
-  const all: [string, number][] = [...named, [anyOther, rest > 0 ? rest : least]];
+  const all: [string, number][] = [...named, [anyOther, listed ? rest : 1]];
   const total = all.reduce((sum, [, w]) => sum + w, 0);
-  return all.map(([market, w]) => [market, w / total]);
+  return all.filter(([, w]) => w > 0).map(([market, w]) => [market, w / total]);
 }
 
 export {labelId};

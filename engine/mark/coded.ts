@@ -1,4 +1,5 @@
 // Text whose format carries a date: a contract number with a fiscal year, registration letters, a week code.
+import {addInto, affine} from "../num/vector.ts";
 import type {CodedMark} from "../rule/schema.ts";
 import {holds, type Case} from "../rule/when.ts";
 import {characters, type CellWeights} from "../cell/look-alike.ts";
@@ -43,13 +44,26 @@ export function readText(schemes: Iterable<ReadyScheme>, row: PrintedRow): TextR
   return result;
 }
 
+/** As `schemeShares`, measured against the month with most codes; the rest of a month never carried one. */
+function peakShares(allowed: readonly ReadyScheme[], other: number, n: number): SchemeShares & {readonly bare: Float64Array} {
+  const total = constant(n, other);
+  for (const {weights} of allowed) addInto(total, weights);
+  const peak = total.reduce((most, value) => Math.max(most, value), 0);
+  const scale = peak > 0 ? 1 / peak : 0;
+  return {
+    schemes: new Map(allowed.map((scheme) => [scheme, affine(scheme.weights, scale)])),
+    unknown: constant(n, other * scale),
+    bare: affine(total, -scale, 1),
+  };
+}
+
 /** Makes a coded mark ready. */
 export function codedKind(mark: CodedMark, schemes: readonly ReadyScheme[], n: number): MarkKind {
-  const sharesIn = (in_: Case) => schemeShares(schemes.filter(({scheme}) => holds(scheme.when, in_)), mark.other, n);
+  const sharesIn = (in_: Case) => peakShares(schemes.filter(({scheme}) => holds(scheme.when, in_)), mark.other, n);
   return {
     chance(seen, in_) {
       const applies = holds(mark.when, in_);
-      if (seen.kind === "missing") return constant(n, applies ? mark.lost : 1 - mark.elsewhere);
+      if (seen.kind === "missing") return applies ? affine(sharesIn(in_).bare, 1 - mark.lost, mark.lost) : constant(n, 1 - mark.elsewhere);
       if (seen.kind !== "coded") return constant(n, 1);
       if (!applies) return constant(n, mark.elsewhere);
       const shares = sharesIn(in_);
@@ -62,16 +76,16 @@ export function codedKind(mark: CodedMark, schemes: readonly ReadyScheme[], n: n
           for (let i = 0; i < months.at.length; i++) result[months.at[i]!]! += weight * chance * months.weight[i]! * share[months.at[i]!]!;
         }
       }
-      return result.map((p) => p * (1 - mark.lost));
+      return affine(result, 1 - mark.lost);
     },
     outcomes(in_) {
       if (!holds(mark.when, in_)) return [];
       const shares = sharesIn(in_);
-      const kept = (vector: Float64Array) => vector.map((s) => s * (1 - mark.lost));
+      const kept = (vector: Float64Array) => affine(vector, 1 - mark.lost);
       return [
         ...[...shares.schemes].flatMap(([scheme, share]) => codeOutcomes(scheme, kept(share))),
         outcome("unread", kept(shares.unknown)),
-        outcome("none", constant(n, mark.lost)),
+        outcome("none", affine(shares.bare, 1 - mark.lost, mark.lost)),
       ];
     },
     distinguish(into) {

@@ -7,6 +7,7 @@ import {evaluate, rescoped, type CaseJoint, type Evaluation} from "../infer/eval
 import {rowsId, type Seen} from "../infer/evidence.ts";
 import {everything} from "../infer/factors.ts";
 import {kindsOf} from "../infer/hub.ts";
+import {pieceRule} from "../infer/pieces.ts";
 import {labelId, repeatShare, type ReadyBook} from "../infer/ready-book.ts";
 import type {RowReadings} from "../infer/readings.ts";
 import type {PieceLine} from "../explain/ledger.ts";
@@ -91,9 +92,15 @@ const knowsMark = ({evidence: {view}}: Evaluation, mark: ReadyMark) =>
   view.books.some((book) => book.marks.get(mark.id) === mark || book.label?.mark === mark);
 
 function markBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark, spread: Spread): Bits {
-  const each = scaled.map(({evaluation, c}) => (knowsMark(evaluation, mark) ? outcomesOf(mark, c.case, marketWeights(evaluation.evidence)) : null));
+  const {piece} = mark.mark;
+  const each = scaled.map(({evaluation, c}) => {
+    if (!knowsMark(evaluation, mark)) return null;
+    const unseen = piece !== undefined && !c.factors.some(({pieces}) => pieces.includes(piece));
+    const markets = {weights: marketWeights(evaluation.evidence), apart: evaluation.space.apart.market};
+    return outcomesOf(mark, c.case, markets, unseen ? pieceRule(evaluation.evidence, piece).stray : 0);
+  });
   const first = each[0]!;
-  const stray = mark.mark.piece === undefined ? null : spread.stray(mark.mark.piece);
+  const stray = piece === undefined ? null : spread.stray(piece);
   if (first && each.every((other) => other === first)) {
     // One maker, or a mark that means the same for all: the outcomes are known by month, whatever the case.
     const lead = asked.first - mark.axis.from;

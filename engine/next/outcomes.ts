@@ -25,30 +25,40 @@ function knownOf(mark: ReadyMark): Known {
   return known;
 }
 
+/** Where garments were sold, as far as a case leaves it open. */
+export interface OpenMarkets {
+  readonly weights: Readonly<Record<string, number>>;
+  /** Markets that seen marks told apart: "any other" is none of them. */
+  readonly apart: readonly string[];
+}
+
 /**
  * The outcomes of a mark in a case; remembered.
- * @param markets  where garments were sold, for a market that the case leaves open
+ * @param pieceStray  chance that the mark's piece is stray, when nothing on it was seen; else 0
  */
-export function outcomesOf(mark: ReadyMark, in_: Case, markets: Readonly<Record<string, number>>): Prepared {
+export function outcomesOf(mark: ReadyMark, in_: Case, markets: OpenMarkets, pieceStray: number): Prepared {
   const {asked, markets: told, byCase} = knownOf(mark);
-  const open = told.length > 0 && in_.market === undefined;
-  const key = asked.map((name) => (name === "market" && open ? Object.entries(markets).join() : (in_[name] ?? ""))).join("|");
+  const open = told.length > 0 && (in_.market === undefined || in_.market === anyOther);
+  const circumstances = asked.map((name) => (name === "market" && open ? `${Object.entries(markets.weights).join()} but ${markets.apart.join()}` : (in_[name] ?? "")));
+  const key = `${pieceStray}|${circumstances.join("|")}`;
   let found = byCase.get(key);
   if (!found) {
     const n = mark.axis.until - mark.axis.from + 1;
     const spread = open ? openMarkets(told, in_, markets) : [{case: in_, weight: 1}];
     const outcomes = averaged(spread.map(({case: each, weight}) => ({outcomes: mark.outcomes(each), weight})));
-    byCase.set(key, (found = prepared(mixStrays(outcomes, mark.mark.stray, n), n)));
+    const stray = 1 - (1 - mark.mark.stray) * (1 - pieceStray);
+    byCase.set(key, (found = prepared(mixStrays(outcomes, stray, n), n)));
   }
   return found;
 }
 
-function openMarkets(named: readonly string[], in_: Case, markets: Readonly<Record<string, number>>): {case: Case; weight: number}[] {
-  const all = Object.values(markets).reduce((sum, w) => sum + w, 0);
+function openMarkets(named: readonly string[], in_: Case, {weights, apart}: OpenMarkets): {case: Case; weight: number}[] {
+  const left = Object.entries(weights).filter(([market]) => in_.market === undefined || !apart.includes(market));
+  const all = left.reduce((sum, [, w]) => sum + w, 0);
   if (!(all > 0)) return [{case: {...in_, market: anyOther}, weight: 1}];
-  const told = named.map((market) => ({case: {...in_, market}, weight: (markets[market] ?? 0) / all}));
+  const told = left.filter(([market]) => named.includes(market)).map(([market, w]) => ({case: {...in_, market}, weight: w / all}));
   const rest = Math.max(0, 1 - told.reduce((sum, {weight}) => sum + weight, 0));
-  return [...told, {case: {...in_, market: anyOther}, weight: rest}].filter(({weight}) => weight > 0);
+  return [...told, {case: {...in_, market: anyOther}, weight: rest}].filter(({weight}) => weight > 1e-15);
 }
 
 function averaged(spread: readonly {outcomes: readonly Outcome[]; weight: number}[]): readonly Outcome[] {

@@ -59,13 +59,14 @@ export function spansOf(stated: Stated, span: Span): DaySpan[] {
 }
 
 function piecesOf(stated: Stated, year: number, whole: Span): DaySpan[] {
-  if (stated.week !== undefined) {
-    const monday = mondayOf(year, stated.week);
-    return monday === null ? [] : [{from: monday, until: dayIndex(monday + 6)}];
-  }
-  if (stated.dayOfYear !== undefined) {
-    const day = dayIndex(dayNumber(year, 1, 1) + stated.dayOfYear - 1);
-    return stated.dayOfYear >= 1 && dateOf(day).year === year ? [{from: day, until: day}] : [];
+  if (stated.week !== undefined || stated.dayOfYear !== undefined) {
+    // A fiscal year takes in days of two calendar years; a calendar year is its own.
+    if (!stated.year?.fiscal) return countedDays(stated, year);
+    const [low, high] = [firstDayOf(whole.from), firstDayOf(monthIndex(whole.until + 1)) - 1];
+    return [year - 1, year].flatMap((y) => countedDays(stated, y)).flatMap(({from, until}) => {
+      const cut = {from: dayIndex(Math.max(from, low)), until: dayIndex(Math.min(until, high))};
+      return cut.from <= cut.until ? [cut] : [];
+    });
   }
   const result: DaySpan[] = [];
   for (let m = whole.from as number; m <= whole.until; m++) {
@@ -83,6 +84,16 @@ function piecesOf(stated: Stated, year: number, whole: Span): DaySpan[] {
     }
   }
   return result;
+}
+
+/** The days of a week or of a day of the year. */
+function countedDays({week, dayOfYear}: Stated, year: number): DaySpan[] {
+  if (week !== undefined) {
+    const monday = mondayOf(year, week);
+    return monday === null ? [] : [{from: monday, until: dayIndex(monday + 6)}];
+  }
+  const day = dayIndex(dayNumber(year, 1, 1) + dayOfYear! - 1);
+  return dayOfYear! >= 1 && dateOf(day).year === year ? [{from: day, until: day}] : [];
 }
 
 /** The days of a code spread over the months they touch: the share of each month's days. */

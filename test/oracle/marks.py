@@ -112,12 +112,23 @@ def unknown_text(span):
     return chance
 
 
+def peak_shares(schemes, other, t, axis):
+    """Shares of the schemes, of unknown ways, and of garments that carry a code at all: measured against the month with most codes."""
+    def weights(month):
+        return [Fraction(scheme.get("weight", 1)) * height(scheme["window"], month) for scheme in schemes]
+    peak = max(sum(weights(month)) for month in axis) + other
+    if not peak:
+        return [Fraction(0)] * len(schemes), Fraction(0), Fraction(0)
+    here = weights(t)
+    return [weight / peak for weight in here], Fraction(other) / peak, (sum(here) + other) / peak
+
+
 def coded(mark, value, t, world, schemes, printer):
     """`schemes` are the mark's (key, scheme); a value ("printed", text) is the clean text itself, ("unread",) any unknown one."""
-    if value == "none":
-        return lost(mark)
     usable = [(key, scheme) for key, scheme in schemes if fits(scheme.get("when"), world)]
-    shares, unknown = scheme_shares([scheme for _, scheme in usable], other_weight(mark), t)
+    shares, unknown, carried = peak_shares([scheme for _, scheme in usable], other_weight(mark), t, printer.axis)
+    if value == "none":
+        return lost(mark) + (1 - lost(mark)) * (1 - carried)
     if value[0] == "unread":
         chance = unknown
     elif value[0] == "printed":

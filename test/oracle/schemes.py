@@ -99,7 +99,8 @@ def scheme_shares(schemes, other, t):
 class Printer:
     """Keeps what each scheme prints in each month, and how a span reads against it."""
 
-    def __init__(self):
+    def __init__(self, axis):
+        self.axis = axis
         self.printed = {}
         self.read = {}
 
