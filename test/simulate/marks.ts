@@ -2,8 +2,8 @@
 import type {ChoiceMark, CodedMark, Mark, PresenceMark, RepeatMark, SerialMark, Value} from "../../engine/rule/schema.ts";
 import type {Seen} from "../../engine/rule/garment.ts";
 import {charactersOf, seeRow, type Eye} from "./cells.ts";
-import {drawScheme, printDate} from "./print.ts";
-import {codesOf, down, drawCode, fits, heightAt, monthNumber, otherMonth, refuse, up, type Code, type World} from "./world.ts";
+import {printDate, schemeWeights} from "./print.ts";
+import {codesOf, coveredMonths, down, drawCode, fits, heightAt, monthNumber, otherMonth, refuse, up, type Code, type World} from "./world.ts";
 
 export interface DrawnMark {
   readonly seen: Seen;
@@ -98,12 +98,19 @@ function useHeight({fuzz, use}: SerialMark, x: number): number {
   return rising * (last === use.usual ? Number(x <= last) : clamp((last - x) / (last - use.usual)));
 }
 
+/** A text by the schemes' shares, measured against the month with most codes; what is left of a month carries none. */
 function drawCoded(mark: CodedMark, t: number, world: World, eye: Eye): Seen {
-  const {random} = world;
+  const {random, book, axis} = world;
   if (!fits(mark.when, world)) return random.happens(mark.elsewhere) ? randomText(4, world) : "none";
   if (random.happens(mark.lost)) return "none";
-  const scheme = drawScheme(mark.schemes, mark.other, t, world);
-  return scheme === null ? randomText(4, world) : seeRow(charactersOf(printDate(scheme, t, world).text, null), eye, random);
+  const weights = schemeWeights(mark.schemes, t, world);
+  const carried = (month: number) => schemeWeights(mark.schemes, month, world).reduce((sum, weight) => sum + weight, mark.other);
+  const {from, until} = coveredMonths(book, axis);
+  const most = Math.max(...Array.from({length: until - from + 1}, (_, i) => carried(from + i)));
+  const place = random.place([...weights, mark.other, most - carried(t)]) ?? refuse("no scheme in use");
+  const scheme = mark.schemes[place];
+  if (place > mark.schemes.length) return "none";
+  return scheme === undefined ? randomText(4, world) : seeRow(charactersOf(printDate(scheme, t, world).text, null), eye, random);
 }
 
 const anything = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";

@@ -13,13 +13,21 @@ export interface PrintedDate {
 
 const dayLength = 86_400_000;
 
-/** Draws the scheme of a date by the schemes' shares in a month, or null for an unknown way. */
-export function drawScheme(ids: readonly string[], other: number, t: number, world: World, label?: string): string | null {
-  const allowed = ids.filter((id) => fits(world.book.schemes[id]!.when, world, label));
-  const weights = allowed.map((id) => world.book.schemes[id]!.weight * heightAt(world.book.schemes[id]!.window, t));
-  const place = world.random.place([...weights, other]) ?? refuse("no scheme in use");
-  return allowed[place] ?? null;
+/** Weights of schemes in a month; those that the garment leaves out have none. */
+export function schemeWeights(ids: readonly string[], t: number, world: World, label?: string): number[] {
+  return ids.map((id) => {
+    const {when, weight, window} = world.book.schemes[id]!;
+    return fits(when, world, label) ? weight * heightAt(window, t) : 0;
+  });
 }
+
+/** Draws the scheme of a row's date by the schemes' shares in a month, or null for an unknown way. */
+export function drawScheme(ids: readonly string[], t: number, world: World, label: string): string | null {
+  return ids[world.random.place([...schemeWeights(ids, t, world, label), unknownDates])!] ?? null;
+}
+
+/** Weight of dates written in an unknown way, section 3 of docs/model.md. */
+const unknownDates = 0.1;
 
 /** Prints the date of a garment of month t by a scheme: an even day of the month of the code, which lies a lag before. */
 export function printDate(id: string, t: number, {book, random}: World): PrintedDate {

@@ -126,7 +126,7 @@ class RowPrinter {
   private putDate(before: Between): void {
     const {kind, month, world} = this.label;
     const ids = world.book.labels!.kinds[kind]?.schemes ?? Object.keys(world.book.schemes);
-    const scheme = drawScheme(ids, 0.1, month, world, kind);
+    const scheme = drawScheme(ids, month, world, kind);
     const from = this.printed.length;
     if (scheme === null) this.put(figures(world.random.whole(2, 4), world.random), before);
     else {
