@@ -2,7 +2,9 @@
 import type {Finding} from "../infer/finding.ts";
 import {rowsId} from "../infer/evidence.ts";
 import {monthOfYear, sayMonth, yearOf} from "../month/month.ts";
-import type {MonthIndex} from "../units.ts";
+import {bounds, credibleSet} from "../range/credible.ts";
+import {byDecade, byYear} from "../range/groups.ts";
+import {monthIndex, probability, type MonthIndex} from "../units.ts";
 import type {Span} from "../window/window.ts";
 
 /**
@@ -33,16 +35,59 @@ export function sayRuns(runs: readonly Span[], most = 4): string {
   return `${runs.length} stretches between ${short(runs[0]!.from)} and ${short(runs.at(-1)!.until)}`;
 }
 
-/** The narrowest thing worth naming as "most likely made in": the month, else the year, the decade, or the range. */
-export function headline(finding: Finding): {readonly words: string; readonly probability: number} {
-  const {best} = finding;
+/** What the finding comes to: the months to name, how likely they are, and the bounds. */
+export interface Verdict {
+  readonly kind: "one date" | "two dates" | "cannot tell";
+  readonly words: string;
+  readonly probability: number;
+  readonly noEarlier: MonthIndex;
+  readonly noLater: MonthIndex;
+  /** For two dates: the time that the look comes from. */
+  readonly look: string | null;
+}
+
+/** A probability by month with what is known of it. */
+type Months = Pick<Finding, "posterior" | "first" | "sets" | "years" | "decades" | "best" | "noEarlier" | "noLater">;
+
+/** The verdict: on the garment as one of one date, or, when that is likelier, as a later one made in an older look. */
+export function verdictOf(finding: Finding): Verdict {
+  if (finding.twoDates && finding.twoDates.probability >= 0.5) {
+    const made = monthsOf(finding.twoDates.made, finding.first);
+    const look = monthsOf(finding.twoDates.look, finding.first);
+    return {kind: "two dates", ...narrowest(made), noEarlier: made.noEarlier, noLater: made.noLater, look: sayRuns(look.sets[1]!.runs, 1)};
+  }
+  const {noEarlier, noLater} = finding;
+  return {kind: cannotTell(finding) ? "cannot tell" : "one date", ...narrowest(finding), noEarlier, noLater, look: null};
+}
+
+function monthsOf(posterior: Float64Array, first: MonthIndex): Months {
+  const best = posterior.reduce((most, p, t) => (p > posterior[most]! ? t : most), 0);
+  return {
+    posterior,
+    first,
+    best: {month: monthIndex(first + best), probability: probability(posterior[best]!)},
+    sets: [0.5, 0.9, 0.95].map((share) => credibleSet(posterior, share, first)),
+    years: byYear(posterior, first),
+    decades: byDecade(posterior, first),
+    ...bounds(posterior, 0.025, first),
+  };
+}
+
+/** The narrowest thing worth naming: the month, a few months, else the year, the decade, or the likelier half. */
+function narrowest({best, sets, years, decades}: Months): {words: string; probability: number} {
   if (best.probability >= 0.5) return {words: sayMonth(best.month), probability: best.probability};
-  const year = finding.years.reduce((a, b) => (b.probability > a.probability ? b : a));
+  const most = sets[1]!;
+  if (most.runs.length === 1 && most.months <= 6) return {words: sayRuns(most.runs), probability: most.mass};
+  const year = years.reduce((a, b) => (b.probability > a.probability ? b : a));
   if (year.probability >= 0.5) return {words: `${year.from}`, probability: year.probability};
-  const decade = finding.decades.reduce((a, b) => (b.probability > a.probability ? b : a));
+  const decade = decades.reduce((a, b) => (b.probability > a.probability ? b : a));
   if (decade.probability >= 0.5) return {words: `the ${decade.from}s`, probability: decade.probability};
-  const half = finding.sets[0]!;
-  return {words: sayRuns(half.runs), probability: half.mass};
+  return {words: sayRuns(sets[0]!.runs), probability: sets[0]!.mass};
+}
+
+/** The months most worth naming for the garment as one of one date. */
+export function headline(finding: Finding): {readonly words: string; readonly probability: number} {
+  return narrowest(finding);
 }
 
 /** Bits over the flat prior below which the honest answer is "cannot tell". */
@@ -65,9 +110,14 @@ export function sureness(finding: Finding): "sure" | "likely" | "open" | "cannot
 /** The finding as a few sentences: verdict, bounds, reasons, the thing that does not fit, the next look. */
 export function sayFinding(finding: Finding): string[] {
   const lines: string[] = [];
-  const {words, probability} = headline(finding);
-  if (cannotTell(finding)) lines.push(`Cannot tell: the marks seen leave ${saySpan({from: finding.noEarlier, until: finding.noLater})} open.`);
-  else lines.push(`Most likely ${words}, ${sayOdds(probability)}; no earlier than ${sayMonth(finding.noEarlier)}, no later than ${sayMonth(finding.noLater)}.`);
+  const {kind, words, probability, noEarlier, noLater, look} = verdictOf(finding);
+  const limits = `no earlier than ${sayMonth(noEarlier)}, no later than ${sayMonth(noLater)}`;
+  if (kind === "cannot tell") lines.push(`Cannot tell: the marks seen leave ${saySpan({from: noEarlier, until: noLater})} open.`);
+  else if (kind === "two dates") {
+    lines.push(`Two dates (${sayOdds(finding.twoDates!.probability)}): it looks like ${look}, but was most likely made in ${words}, ${sayOdds(probability)}; ${limits}.`);
+    lines.push(`A later one in an older look; the marks that say so: ${finding.twoDates!.speaking.slice(0, 4).map(({id}) => nameOf(finding, id)).join(", ")}.`);
+  } else lines.push(`Most likely ${words}, ${sayOdds(probability)}; ${limits}.`);
+  if (kind === "two dates") return [...lines, ...closing(finding)];
   const reasons = reasonsOf(finding);
   if (reasons.length > 0) lines.push(`Because of ${reasons.join("; ")}.`);
   const odd = finding.odd[0];
@@ -75,10 +125,21 @@ export function sayFinding(finding: Finding): string[] {
   if (finding.twoDates && finding.twoDates.probability > 0.2) {
     lines.push(`It may be a later reproduction of an older style (${sayOdds(finding.twoDates.probability)}): what was copied looks older than what the label says.`);
   }
-  for (const {text, why} of finding.unread.slice(0, 2)) lines.push(`“${text}” is not read as a date: ${why}.`);
+  return [...lines, ...closing(finding)];
+}
+
+/** What is not read, and the next look. */
+function closing(finding: Finding): string[] {
+  const lines = finding.unread.slice(0, 2).map(({text, why}) => `“${text}” is no date as it stands: ${why}.`);
   const next = finding.next[0];
   if (next) lines.push(`Look next: ${next.place} (${next.name}).`);
   return lines;
+}
+
+/** A mark's name as its book has it. */
+export function nameOf(finding: Finding, id: string): string {
+  if (id === rowsId) return "the rows of numbers";
+  return finding.rules.find(({mark}) => mark === id)?.name ?? id;
 }
 
 function reasonsOf(finding: Finding): string[] {
