@@ -33,9 +33,10 @@ export function batchVerb(): Command {
     .option("--type <word>", "for garments that do not say it: the type");
   return withWorld(command)
     .addHelpText("after", words + examples(
-      "ticking batch rack.csv -o dated.csv",
-      "ticking batch rack.csv --workers 2 --aside bad.jsonl --carry price -o dated.csv",
-      `printf 'garment,maker,rows\\n7,marrowfield,412-0318|3 8 21\\n' | ticking batch -`,
+      "printf 'garment,maker,rows,price\\n7,marrowfield,412-0318|3 8 21,40\\n' > rack.csv",
+      "ticking batch rack.csv --carry price -o dated.csv",
+      "ticking batch rack.csv --carry price --workers 2 --aside bad.jsonl > dated.csv",
+      `echo '{"garment": "7", "maker": "marrowfield", "saw": {"rows": ["3 8 21"]}}' | ticking batch - --whole`,
     ))
     .action(async (file: string, flags: BatchFlags) => (await import("./batch/run.ts")).runBatch(file, flags));
 }

@@ -26,7 +26,7 @@ export function booksVerb(): Command {
       .action(checkBooks),
   );
   books.addCommand(
-    withWorld(verb("show", showBook.summary).argument("<book>", helpOf(showBook.input, "book")).argument("[mark]", helpOf(showBook.input, "mark")).option(...asJson))
+    withWorld(verb("show", showBook.summary).argument("[book]", `${helpOf(showBook.input, "book")}; all are listed when left out`).argument("[mark]", helpOf(showBook.input, "mark")).option(...asJson))
       .addHelpText("after", examples("ticking books show marrowfield", "ticking books show marrowfield label", "ticking books show public us.care.label.instructions"))
       .action(printShow),
   );

@@ -4,7 +4,7 @@ Examples:
   ticking examine rulebooks/demo/garments/0147.yaml --months
   ticking examine --maker marrowfield --saw label=green-satin --row "3 8 21"
   ticking ask
-  ticking batch rack.csv -o dated.csv
+  printf 'garment,maker,rows\\n7,marrowfield,3 8 21\\n' | ticking batch -
   ticking books list
 
 More: ticking help examine, and ticking help exit-codes`;

@@ -6,10 +6,12 @@ import type {WorldFlags} from "../shared.ts";
 import {sayAuthority, sayWindowIn} from "../words/authority.ts";
 import type {Page} from "../words/page.ts";
 import {newPage, printJson, printPage} from "../words/print.ts";
+import {printList} from "./list.ts";
 import {worldWith} from "./open.ts";
 import {sayBook} from "./say-book.ts";
 
-export function printShow(name: string, mark: string | undefined, flags: WorldFlags & {readonly json?: boolean}): void {
+export function printShow(name: string | undefined, mark: string | undefined, flags: WorldFlags & {readonly json?: boolean}): void {
+  if (name === undefined) return printList(flags);
   const {world, id} = worldWith(name, flags);
   const answer = orMend(perform(showBook, {book: id, mark}, world));
   if (flags.json) return printJson(showBook.json(answer));

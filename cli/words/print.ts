@@ -12,7 +12,11 @@ export function printPage({lines}: Page): void {
   if (lines.length > 0) process.stdout.write(`${lines.join("\n")}\n`);
 }
 
-/** @param indent  0 for one line */
+/**
+ * Prints JSON; lists of numbers stay on one line.
+ * @param indent  0 for everything on one line
+ */
 export function printJson(value: unknown, indent = 2): void {
-  process.stdout.write(`${JSON.stringify(value, null, indent)}\n`);
+  const text = JSON.stringify(value, null, indent).replace(/\[\n[-\d.e+,\s]+\]/g, (numbers) => numbers.replace(/\s+/g, " "));
+  process.stdout.write(`${text}\n`);
 }
