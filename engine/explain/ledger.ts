@@ -5,7 +5,7 @@ import {rescoped, totalOf, type Evaluation} from "../infer/evaluate.ts";
 import {everything, type Scope} from "../infer/factors.ts";
 import {cutTo, rowsId} from "../infer/evidence.ts";
 import {addView} from "../infer/views.ts";
-import {repeatAverage} from "../infer/hub.ts";
+import {repeatAverage} from "../infer/repeats.ts";
 import {pieceRule} from "../infer/pieces.ts";
 import {labelId} from "../infer/ready-book.ts";
 import {bits, probability, type Bits, type MonthIndex, type Probability} from "../units.ts";

@@ -22,10 +22,10 @@ export function labelMatters(evidence: Evidence, apart: CaseSpace["apart"]): boo
 /** Enumerates the cases for a maker; weights sum to 1, save that plants, lots and label kinds are weighed by month in the hub. */
 export function casesOf(evidence: Evidence, seen: Seen): CaseSpace {
   const distinctions = new Distinctions();
-  for (const {mark} of evidence.marks) mark.distinguish(distinctions);
-  for (const {mark} of evidence.repeats) mark.distinguish(distinctions);
+  for (const {mark} of evidence.marks) distinctions.join(mark.told);
+  for (const {mark} of evidence.repeats) distinctions.join(mark.told);
   const own = evidence.view.own;
-  if (own?.label && (evidence.label || evidence.rows.length > 0 || distinctions.values("label").length > 0)) own.label.mark.distinguish(distinctions);
+  if (own?.label && (evidence.label || evidence.rows.length > 0 || distinctions.values("label").length > 0)) distinctions.join(own.label.mark.told);
   const apart = Object.fromEntries(circumstanceNames.map((name) => [name, distinctions.values(name)])) as unknown as CaseSpace["apart"];
 
   let cases: WeighedCase[] = [{case: {}, weight: 1}];

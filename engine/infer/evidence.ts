@@ -50,6 +50,8 @@ export interface Evidence {
   /** What was seen of the label kind; null when it was not looked at. */
   readonly label: Observation | null;
   readonly rows: readonly PrintedRow[];
+  /** Ways to arrange the rows that hold less than this part of the best one are left out. */
+  readonly trifle: number;
   /** Marks that only another maker's book knows: each had to come from elsewhere. */
   readonly foreign: readonly {readonly id: string; readonly chance: number}[];
 }
@@ -74,9 +76,10 @@ const knows = (mark: ReadyMark, seen: Observation): boolean => {
 
 /**
  * Sorts what was seen for one maker.
- * @param all  every view, so that a mark known only to another maker is weighed as that maker's, gone astray
+ * @param all     every view, so that a mark known only to another maker is weighed as that maker's, gone astray
+ * @param trifle  see `Evidence`; the default keeps every month right to nine places
  */
-export function evidenceFor(view: MakerView, seen: Seen, all: readonly MakerView[]): Evidence {
+export function evidenceFor(view: MakerView, seen: Seen, all: readonly MakerView[], trifle = 1e-12): Evidence {
   const marks: SeenMark[] = [];
   const repeats: SeenRepeat[] = [];
   const foreign: {id: string; chance: number}[] = [];
@@ -92,5 +95,5 @@ export function evidenceFor(view: MakerView, seen: Seen, all: readonly MakerView
     } else marks.push({mark, seen: observation});
   }
   const readable = seen.rows.filter((row) => row.cells.length > 0);
-  return {view, marks, repeats, label, rows: view.own ? readable : [], foreign};
+  return {view, marks, repeats, label, rows: view.own ? readable : [], trifle, foreign};
 }

@@ -25,7 +25,7 @@ import type {Brief, Finding} from "./finding.ts";
 import {defaultSince, type ExamineOptions} from "./options.ts";
 import {readingsOf} from "./readings.ts";
 import {coveredSpan, readyBook, type ReadyBook} from "./ready-book.ts";
-import {knownMarks, resolveSeen, type KnownMarks} from "./resolve.ts";
+import {knownMarks, makeResolver} from "./resolve.ts";
 import * as say from "./problems.ts";
 import {addView, firstMonth, possibleMakers, viewsOf} from "./views.ts";
 
@@ -59,7 +59,7 @@ export interface Stages {
  */
 export function makeExaminer(books: readonly Book[], options: ExamineOptions): Examiner {
   const since = options.since ?? defaultSince;
-  const known: KnownMarks = knownMarks(books);
+  const resolver = makeResolver(knownMarks(books));
   const ready = new Map<string, ReadyBook | null>();
   const readyOn = (book: Book, first: MonthIndex): ReadyBook | null => {
     const key = `${book.book} ${first}`;
@@ -73,8 +73,8 @@ export function makeExaminer(books: readonly Book[], options: ExamineOptions): E
   };
   const open = books.filter(({kind}) => kind === "public");
 
-  const stages = (garment: Garment): Examined<Stages> => {
-    const {seen, problems} = resolveSeen(garment, known);
+  const stages = (garment: Garment, trifle?: number): Examined<Stages> => {
+    const {seen, problems} = resolver.resolve(garment);
     const {makers, problems: makerProblems} = possibleMakers(garment, books);
     problems.push(...makerProblems);
     if (problems.length > 0) return {problems};
@@ -84,16 +84,16 @@ export function makeExaminer(books: readonly Book[], options: ExamineOptions): E
     const own = (maker: string) => readyOn(books.find(({book}) => book === maker)!, first);
     const views = viewsOf(makers, openReady, own, {from: first, until: options.today}, priorFor(options, first, n));
     if (!views) return {problems: [say.notPossible("maker")]};
-    const evaluations = views.map((view) => evaluate(evidenceFor(view, seen, views), seen));
+    const evaluations = views.map((view) => evaluate(evidenceFor(view, seen, views, trifle), seen));
     const joint = constant(n, 0);
     for (const evaluation of evaluations) addView(joint, first, evaluation.evidence.view, evaluation.joint);
     return {finding: {garment, seen, first, evaluations, posterior: normalized(joint)}};
   };
 
   return {
-    stages,
+    stages: (garment) => stages(garment),
     brief(garment) {
-      const staged = stages(garment);
+      const staged = stages(garment, briefTrifle);
       return staged.finding ? {finding: briefOf(staged.finding)} : staged;
     },
     examine(garment) {
@@ -102,6 +102,9 @@ export function makeExaminer(books: readonly Book[], options: ExamineOptions): E
     },
   };
 }
+
+/** A brief finding leaves out arrangements of rows below this part of the best: months are right to six places. */
+const briefTrifle = 1e-9;
 
 /** Examines one garment; for more than one, make an examiner once. */
 export function examine(garment: Garment, books: readonly Book[], options: ExamineOptions): Examined<Finding> {

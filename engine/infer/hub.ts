@@ -1,214 +1,127 @@
-// The label, its rows and the codes repeated elsewhere hang together through hidden values: they are weighed as one factor.
-import {affine, mean, multiplyInto} from "../num/vector.ts";
-import type {Observation} from "../mark/observation.ts";
+// The hub: label kind, rows and the codes repeated elsewhere hang together through hidden values and are weighed as one factor.
+import {affine, mean, multiplyInto, times} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
-import {addJoined, arrangements} from "../row/label-rows.ts";
-import {codeNames, type CodeName} from "../row/parse.ts";
-import {anyCode, trueChance, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
-import type {RowChance, RowContext} from "../row/weigh.ts";
-import type {LayoutRow} from "../rule/schema.ts";
-import {anyOther, type Case} from "../rule/when.ts";
-import type {PrintedRow} from "../cell/printed-row.ts";
+import type {Case} from "../rule/when.ts";
 import type {CaseSpace} from "./cases.ts";
-import type {SeenRepeat} from "./evidence.ts";
-import {repeatShare, type ReadyBook, type ReadyLabel} from "./ready-book.ts";
+import {rowsId, type Evidence} from "./evidence.ts";
+import type {Factor, Scope} from "./factors.ts";
+import {kindsOf, rowsChance} from "./label-rows.ts";
+import {labelPiece, productOf, type SeenPiece} from "./pieces.ts";
+import {labelId} from "./ready-book.ts";
+import {repeatMarginal, tiesAlone, tiesOf, type StrayChance, type TiedRepeat, type Ties} from "./repeats.ts";
 
-export type Ties = Partial<Record<CodeName, Tie>>;
-
-/** How a repeat may be stray: by itself, and with its piece where nothing else was seen on it. */
-export interface StrayChance {
-  readonly own: number;
-  readonly stray: number;
-}
-
-/** A repeat with the chances of belonging and being stray that its piece leaves it. */
-export interface TiedRepeat {
-  readonly repeat: SeenRepeat;
-  readonly piece: StrayChance;
-}
-
-interface RepeatSight {
-  readonly texts: Repeat["texts"];
-  readonly share: Float64Array;
-  /** Chance by month when it belongs. */
-  readonly chance: Float64Array;
-  readonly mean: number;
-}
-
-const sights = new WeakMap<SeenRepeat, RepeatSight>();
-
-/** What a repeat shows, against its code list; worked out once. */
-function repeatSight(book: ReadyBook, repeat: SeenRepeat): RepeatSight {
-  let found = sights.get(repeat);
-  if (!found) {
-    const {mark, texts} = repeat;
-    const cells = texts.map(({row, weight}) => ({cells: row.cells.map((cell) => cell.weights), weight, shown: row.text}));
-    const share = repeatShare(mark.mark, book.axis);
-    const kept = 1 - mark.mark.lost;
-    const chance = trueChance(cells, share, book.codes[mark.mark.of]!).map((p) => p * kept);
-    sights.set(repeat, (found = {texts: cells, share, chance, mean: mean(chance)}));
-  }
-  return found;
-}
-
-/** Repeats made ready for tying, by the code that they repeat. */
-export function readyRepeats(book: ReadyBook, tied: readonly TiedRepeat[]): Map<CodeName, Repeat[]> {
-  const result = new Map<CodeName, Repeat[]>();
-  for (const {repeat, piece} of tied) {
-    const {mark} = repeat;
-    if (!book.codes[mark.mark.of]) continue;
-    const {texts, share, mean: average} = repeatSight(book, repeat);
-    const list = result.get(mark.mark.of) ?? [];
-    list.push({
-      mark: mark.id,
-      texts,
-      share,
-      own: piece.own * (1 - mark.mark.stray) * (1 - mark.mark.lost),
-      base: (piece.stray + piece.own * mark.mark.stray) * average,
-    });
-    result.set(mark.mark.of, list);
-  }
-  return result;
-}
-
-/** The average chance of a repeat's texts over the months: what a stray one shows. */
-export function repeatAverage(book: ReadyBook, repeat: SeenRepeat): number {
-  return repeatSight(book, repeat).mean;
-}
-
-/** The ties that a case needs: codes with repeats, and codes that rules tell apart. */
-export function tiesOf(book: ReadyBook, repeats: ReadonlyMap<CodeName, readonly Repeat[]>, in_: Case, apart: CaseSpace["apart"]): Ties {
-  const ties: Ties = {};
-  for (const name of codeNames) {
-    const codes = book.codes[name];
-    const told = name === "fabric" ? [] : apart[name];
-    const own = repeats.get(name) ?? [];
-    if (!codes || (own.length === 0 && told.length === 0)) continue;
-    ties[name] = book.tie(name, own, classOf(codes.codes, told, name === "fabric" ? undefined : in_[name]));
-  }
-  return ties;
-}
-
-function classOf(codes: readonly string[], told: readonly string[], value: string | undefined): CodeClass {
-  if (told.length === 0 || value === undefined) return anyCode;
-  if (value === anyOther) return {key: `not ${told.join()}`, has: (j) => !told.includes(codes[j]!), unlisted: true};
-  return {key: value, has: (j) => codes[j] === value, unlisted: false};
-}
-
-/** The chance by month of the ties' classes and repeats when no label tells the codes. */
-export function tiesAlone(ties: Ties, n: number): Float64Array {
-  const result = constant(n, 1);
-  for (const name of codeNames) if (ties[name]) multiplyInto(result, ties[name].alone);
-  return result;
-}
-
-/** Chance by month of a repeat, its own strays counted, the garment's code drawn like any other. */
-export function repeatMarginal(book: ReadyBook, repeat: SeenRepeat): Float64Array {
-  const {chance, mean: average} = repeatSight(book, repeat);
-  const {stray} = repeat.mark.mark;
-  return affine(chance, 1 - stray, stray * average);
-}
-
-/** One label kind that the label may be, with its weight by month. */
-interface KindChance {
-  readonly kind: string;
-  readonly chance: Float64Array;
-}
+const noneApart: CaseSpace["apart"] = {market: [], type: [], plant: [], lot: [], label: []};
 
 /**
- * The label kinds that fit what was seen and the case, each with its chance by month.
- * @param misjudged  only the part in which the kind as seen is a stray one: its average share in every month
+ * One way in which the hub's pieces belong or are stray. The label's rows enter tied to the repeats that belong,
+ * and, were the label itself stray, averaged over the months.
  */
-export function kindsOf(label: ReadyLabel, seen: Observation | null, in_: Case, apart: CaseSpace["apart"], rows: number, misjudged = false): KindChance[] {
-  const inCase = (kind: string) => in_.label === undefined || in_.label === kind || (in_.label === anyOther && !apart.label.includes(kind));
-  if (seen?.kind === "choice") {
-    return seen.values
-      .filter(([kind]) => seen.values.length === 1 || inCase(kind))
-      .map(([kind, weight]) => {
-        const one = label.one(kind);
-        const chance = label.mark.likelihood(one, in_);
-        if (misjudged) return {kind, chance: constant(chance.length, weight * label.mark.strayChance(one, in_))};
-        return {kind, chance: weight === 1 ? chance : affine(chance, weight)};
+export interface HubTerm {
+  readonly ties: Ties;
+  /** Chance by month of the other marks on the hub's pieces, all stray rates included, the label belonging. */
+  readonly own: Float64Array;
+  /** Chance by month with the label stray; multiplies the average of label and marks on it. */
+  readonly stray: Float64Array;
+}
+
+export interface Hub {
+  readonly terms: readonly HubTerm[];
+  /** Marks on the label's piece beside label kind and rows. */
+  readonly onLabel: Float64Array;
+  readonly withLabel: boolean;
+  readonly untied: Ties;
+}
+
+/** Takes the hub apart into terms. Formula: docs/model.md, sections 5 and 6. */
+function hubOf(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly SeenPiece[], withLabel: boolean, scope: Scope): Hub {
+  const book = evidence.view.own!;
+  const n = book.n;
+  const rule = labelPiece(evidence);
+  const onLabel = productOf(pieces.filter(({piece}) => withLabel && piece.id === rule.id).flatMap(({marks}) => marks), in_, evidence.view);
+  const label = withLabel ? strayRange(rule.id, rule.stray, scope) : {own: 1, stray: 0};
+  const untied = tiesOf(book, [], {}, noneApart);
+  const terms: HubTerm[] = [];
+  const others = pieces.filter(({repeats, piece}) => repeats.length > 0 && piece.id !== rule.id);
+  // A piece with one repeat and nothing else seen on it needs no term of its own: it adds to the repeat's strays.
+  const [single, several] = [others.filter(alone), others.filter((piece) => !alone(piece))];
+  const always: TiedRepeat[] = [
+    ...pieces.filter(({piece}) => piece.id === rule.id).flatMap(({repeats}) => repeats.map((repeat) => ({repeat, piece: {own: 1, stray: 0}}))),
+    ...single.map(({piece, repeats}) => ({repeat: repeats[0]!, piece: strayRange(piece.id, piece.stray, scope)})),
+  ];
+  const walk = (index: number, weight: Float64Array, tied: readonly TiedRepeat[]): void => {
+    const piece = several[index];
+    if (!piece) {
+      const found = tiesOf(book, tied, in_, space.apart);
+      const free = tiesAlone(found, n);
+      terms.push({
+        ties: found,
+        own: affine(weight, label.own),
+        stray: times(weight, free, label.stray),
       });
-  }
-  const shares = label.shares(in_);
-  const lost = rows > 0 ? 0 : label.mark.mark.lost;
-  const all: KindChance[] = [...shares.values, ["other", shares.other] as const].map(([kind, share]) => ({kind, chance: affine(share, 1 - lost)}));
-  if (lost > 0) all.push({kind: "none", chance: constant(shares.other.length, lost)});
-  return all.filter(({kind}) => inCase(kind));
-}
-
-const rowsSeen = new WeakMap<readonly PrintedRow[], Map<string, Float64Array>>();
-
-/** What one layout (or none) makes of the rows: chance by month for a label of that kind. Remembered as long as the rows. */
-export function rowsChance(book: ReadyBook, label: ReadyLabel, kind: string, rows: readonly PrintedRow[], in_: Case, ties: Ties): Float64Array {
-  const context = rowContext(book, label, kind, in_, ties);
-  let known = rowsSeen.get(rows);
-  if (!known) rowsSeen.set(rows, (known = new Map()));
-  const key = `${book.book.book}|${kind}|${context.key}`;
-  let found = known.get(key);
-  if (!found) {
-    const layout = layoutOf(label, kind);
-    found = constant(book.n, 0);
-    for (const {chances, chance} of arranged(rows, layout, label.extra, rowTable(book, layout, rows, context))) addJoined(found, chances, chance, context);
-    known.set(key, found);
-  }
-  return found;
-}
-
-/** The layout rows of a label kind; none for a kind that the book does not know. */
-export function layoutOf(label: ReadyLabel, kind: string): readonly LayoutRow[] {
-  return kind === "none" ? [] : (label.kinds.get(kind)?.layout ?? []);
-}
-
-/** The chance of each row as each line of the layout and, last, as a row of unknown layout. */
-export function rowTable(book: ReadyBook, layout: readonly LayoutRow[], rows: readonly PrintedRow[], context: RowContext): RowChance[][] {
-  return rows.map((row) => [...layout, null].map((line) => book.weigh(row, line, context)));
-}
-
-export interface Arranged {
-  readonly lines: readonly (number | null)[];
-  readonly chance: number;
-  readonly chances: readonly RowChance[];
-}
-
-/** The arrangements of the rows on the layout that count: those too small to move any month by a part in 10^9 are left out. */
-export function arranged(rows: readonly PrintedRow[], layout: readonly LayoutRow[], extra: number, table: readonly (readonly RowChance[])[]): Arranged[] {
-  const most = table.map((line) => line.map(top));
-  const all = arrangements(rows, layout, extra, (o, l) => most[o]![l]! > 0).map(({lines, chance}) => ({
-    lines,
-    chance,
-    chances: lines.map((l, o) => table[o]![l ?? layout.length]!),
-    bound: lines.reduce<number>((product, l, o) => product * most[o]![l ?? layout.length]!, chance),
-  }));
-  const best = Math.max(...all.map(({bound}) => bound));
-  return all.filter(({bound}) => bound > best * 1e-12);
-}
-
-const tops = new WeakMap<RowChance, number>();
-
-function top(chance: RowChance): number {
-  let most = tops.get(chance) ?? -1;
-  if (most >= 0) return most;
-  most = 0;
-  for (const vector of chance.values()) {
-    if (typeof vector === "number") most = Math.max(most, vector);
-    else for (let t = 0; t < vector.length; t++) if (vector[t]! > most) most = vector[t]!;
-  }
-  tops.set(chance, most);
-  return most;
-}
-
-export function rowContext(book: ReadyBook, label: ReadyLabel, kind: string, in_: Case, ties: Ties): RowContext {
-  const dating = label.dating(kind, in_);
-  const tied = codeNames.filter((name) => ties[name]);
-  return {
-    n: book.n,
-    codes: book.codes,
-    tied,
-    ties,
-    key: `${dating.key}|${tied.map((name) => `${name}:${ties[name]!.key}`).join(";")}`,
-    share: (scheme) => dating.schemes.get(scheme) ?? null,
-    unknown: dating.unknown,
+      return;
+    }
+    const marks = productOf(piece.marks, in_, evidence.view);
+    const chance = strayRange(piece.piece.id, piece.piece.stray, scope);
+    const belonging = piece.repeats.map((repeat) => ({repeat, piece: {own: 1, stray: 0}}));
+    if (chance.own > 0) walk(index + 1, times(weight, marks, chance.own), [...tied, ...belonging]);
+    if (chance.stray > 0) {
+      const base = chance.stray * strayMean(piece, marks, evidence);
+      walk(index + 1, affine(weight, base), tied);
+    }
   };
+  walk(0, constant(n, 1), always);
+  return {terms, onLabel, withLabel, untied};
+}
+
+const alone = ({marks, repeats}: SeenPiece) => marks.length === 0 && repeats.length === 1;
+
+/** Chance by month of label kind and rows, the codes tied or not. */
+function labelledChance(evidence: Evidence, space: CaseSpace, in_: Case, ties: Ties, scope: Scope): Float64Array {
+  const book = evidence.view.own!;
+  const alone = evidence.rows.length === 0 ? tiesAlone(ties, book.n) : null;
+  const result = constant(book.n, 0);
+  for (const {kind, chance} of kindsOf(book.label!, evidence.label, in_, space.apart, evidence.rows.length, scope.misjudged)) {
+    const rows = alone ?? rowsChance(book, book.label!, kind, evidence.rows, in_, ties, evidence.trifle);
+    for (let t = 0; t < book.n; t++) result[t]! += chance[t]! * rows[t]!;
+  }
+  return result;
+}
+
+export function hubFactor(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly SeenPiece[], withLabel: boolean, scope: Scope): Factor {
+  const n = evidence.view.prior.length;
+  const hub = hubOf(evidence, space, in_, pieces, withLabel, scope);
+  const known = new Map<Ties, Float64Array>();
+  const labelled = (ties: Ties): Float64Array => {
+    let found = known.get(ties);
+    if (!found) {
+      found = withLabel ? labelledChance(evidence, space, in_, ties, scope) : tiesAlone(ties, n);
+      multiplyInto(found, hub.onLabel);
+      known.set(ties, found);
+    }
+    return found;
+  };
+  const vector = constant(n, 0);
+  const base = withLabel && hub.terms.some(({stray}) => stray.some((s) => s > 0)) ? mean(labelled(hub.untied)) : 0;
+  for (const {ties, own, stray} of hub.terms) {
+    const tied = own.some((w) => w > 0) ? labelled(ties) : vector;
+    for (let t = 0; t < n; t++) vector[t]! += own[t]! * tied[t]! + stray[t]! * base;
+  }
+  const ids = pieces.flatMap(({marks, repeats}) => [...marks, ...repeats].map(({mark}) => mark.id));
+  if (withLabel && evidence.label) ids.push(labelId);
+  if (withLabel && evidence.rows.length > 0) ids.push(rowsId);
+  const names = pieces.map(({piece}) => piece.id);
+  return {hub, ids, pieces: [...new Set(withLabel ? [labelPiece(evidence).id, ...names] : names)], vector};
+}
+
+function strayRange(piece: string, stray: number, {fixed}: Scope): StrayChance {
+  if (fixed?.piece !== piece) return {own: 1 - stray, stray};
+  return fixed.stray ? {own: 0, stray} : {own: 1 - stray, stray: 0};
+}
+
+/** What a stray piece shows on average: its marks and repeats of some other garment's month. */
+function strayMean(piece: SeenPiece, marks: Float64Array, evidence: Evidence): number {
+  const book = evidence.view.own!;
+  const product = marks.slice();
+  for (const repeat of piece.repeats) if (book.codes[repeat.mark.mark.of]) multiplyInto(product, repeatMarginal(book, repeat));
+  return mean(product);
 }

@@ -8,7 +8,8 @@ import type {LayoutRow} from "../rule/schema.ts";
 import {sayStated} from "../scheme/say.ts";
 import {sliceText, type PrintedRow} from "../cell/printed-row.ts";
 import type {Evaluation} from "./evaluate.ts";
-import {arranged, kindsOf, layoutOf, rowContext, rowTable, type Ties} from "./hub.ts";
+import {arranged, kindsOf, layoutOf, rowContext, rowTable} from "./label-rows.ts";
+import type {Ties} from "./repeats.ts";
 import {monthIndex, type MonthIndex} from "../units.ts";
 
 export interface Reading {
@@ -86,7 +87,7 @@ function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: 
   const total = sum(evaluation.joint);
   const book = evidence.view.own!;
   const table = rowTable(book, layout, evidence.rows, context);
-  const possible = arranged(evidence.rows, layout, book.label!.extra, table);
+  const possible = arranged(evidence.rows, layout, book.label!.extra, table, context, evidence.trifle).kept;
   evidence.rows.forEach((row, o) => {
     for (const line of new Set(possible.map(({lines}) => lines[o]!))) {
       const keys = [...table[o]![line ?? layout.length]!.keys()];

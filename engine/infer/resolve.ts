@@ -1,9 +1,9 @@
 // From a garment as written to observations of marks; whatever cannot be understood is a problem, never dropped.
 import {nearest} from "../nearest.ts";
 import type {Problem} from "../problem.ts";
-import {readRow, type PrintedRow} from "../cell/printed-row.ts";
+import {readRow, type PrintedRow, type RowSlip} from "../cell/printed-row.ts";
 import type {Observation, SeenText} from "../mark/observation.ts";
-import type {Garment, Seen as SeenText_} from "../rule/garment.ts";
+import type {Garment, RowText, Seen as SeenValue} from "../rule/garment.ts";
 import type {Book, Mark} from "../rule/schema.ts";
 import {labelId} from "./ready-book.ts";
 import type {Seen} from "./evidence.ts";
@@ -23,34 +23,63 @@ export function knownMarks(books: readonly Book[]): KnownMarks {
   return result;
 }
 
-/** Turns what the owner wrote into observations; all problems at once. */
-export function resolveSeen(garment: Garment, known: KnownMarks): {seen: Seen; problems: Problem[]} {
-  const problems: Problem[] = [];
-  const marks = new Map<string, Observation>();
-  const rows: PrintedRow[] = [];
-  const {rows: typed, ...saw} = garment.saw;
-  (typed ?? []).forEach((row, i) => {
-    const read = readRow(row);
-    if ("slip" in read) problems.push(say.rowSlip(`saw.rows[${i}]`, read.slip));
-    else rows.push(read);
-  });
-  for (const [id, value] of Object.entries(saw)) {
-    const kinds = known.get(id);
-    if (!kinds) problems.push(say.unknownMark(`saw.${id}`, id, nearest(id, known.keys())));
-    else {
-      const read = kinds.map((mark) => observe(mark, value as SeenText_)).sort((a, b) => Number("problem" in a) - Number("problem" in b));
-      const first = read[0]!;
-      if ("problem" in first) problems.push(first.problem(`saw.${id}`));
-      else marks.set(id, first.observation);
+/** Turns what owners write into observations; remembers what the same words meant before. */
+export interface Resolver {
+  /** All problems at once. */
+  resolve(garment: Garment): {seen: Seen; problems: Problem[]};
+}
+
+const mostRemembered = 20_000;
+
+export function makeResolver(known: KnownMarks): Resolver {
+  const rowsKnown = new Map<string, PrintedRow | RowSlip>();
+  const seenKnown = new Map<string, Observed>();
+  const remember = <T>(map: Map<string, T>, key: string | null, make: () => T): T => {
+    const found = key === null ? undefined : map.get(key);
+    if (found !== undefined) return found;
+    const made = make();
+    if (key !== null) {
+      if (map.size >= mostRemembered) map.clear();
+      map.set(key, made);
     }
-  }
-  return {seen: {marks, rows, market: garment.market ?? null, type: garment.type ?? null}, problems};
+    return made;
+  };
+  const readRemembered = (row: RowText) => remember(rowsKnown, typeof row === "string" ? row : "text" in row ? `${row.text}@${row.at ?? ""}` : null, () => readRow(row));
+  const observeRemembered = (id: string, kinds: readonly Mark[], value: SeenValue) =>
+    remember(seenKnown, typeof value === "string" ? `${id}=${value}` : null, () =>
+      kinds.map((mark) => observe(mark, value)).sort((a, b) => Number("problem" in a) - Number("problem" in b))[0]!,
+    );
+
+  return {
+    resolve(garment) {
+      const problems: Problem[] = [];
+      const marks = new Map<string, Observation>();
+      const rows: PrintedRow[] = [];
+      const {rows: typed, ...saw} = garment.saw;
+      (typed ?? []).forEach((row, i) => {
+        const read = readRemembered(row);
+        if ("slip" in read) problems.push(say.rowSlip(`saw.rows[${i}]`, read.slip));
+        else rows.push(read);
+      });
+      for (const [id, value] of Object.entries(saw)) {
+        const kinds = known.get(id);
+        if (!kinds) {
+          problems.push(say.unknownMark(`saw.${id}`, id, nearest(id, known.keys())));
+          continue;
+        }
+        const read = observeRemembered(id, kinds, value as SeenValue);
+        if ("problem" in read) problems.push(read.problem(`saw.${id}`));
+        else marks.set(id, read.observation);
+      }
+      return {seen: {marks, rows, market: garment.market ?? null, type: garment.type ?? null}, problems};
+    },
+  };
 }
 
 type Observed = {observation: Observation} | {problem: (at: string) => Problem};
 
 /** What a written value means for a mark. */
-export function observe(mark: Mark, value: SeenText_): Observed {
+export function observe(mark: Mark, value: SeenValue): Observed {
   const weights = weightsOf(value);
   if (!weights) return {problem: (at) => say.noWeight(at)};
   const words = [...weights.keys()];
@@ -71,7 +100,7 @@ export function observe(mark: Mark, value: SeenText_): Observed {
   }
 }
 
-function weightsOf(value: SeenText_): Map<string, number> | null {
+function weightsOf(value: SeenValue): Map<string, number> | null {
   const pairs: [string, number][] =
     typeof value === "string" ? [[value, 1]] : Array.isArray(value) ? value.map((v) => [v, 1]) : Object.entries(value.either);
   const positive = pairs.filter(([, weight]) => weight > 0 && Number.isFinite(weight));

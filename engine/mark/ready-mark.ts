@@ -1,7 +1,7 @@
 // A mark of a rule book made ready for an axis: its chance by month for whatever can be seen of it.
 import {affine, mean} from "../num/vector.ts";
 import type {Mark} from "../rule/schema.ts";
-import {caseKey, type Case, type Distinctions} from "../rule/when.ts";
+import {caseKey, Distinctions, type Case} from "../rule/when.ts";
 import type {Span} from "../window/window.ts";
 import type {Observation} from "./observation.ts";
 
@@ -32,6 +32,8 @@ export interface ReadyMark extends MarkKind {
   readonly book: string;
   readonly mark: Mark;
   readonly temper: number;
+  /** The circumstances that its rules tell apart. */
+  readonly told: Distinctions;
   /** Chance by month with the mark's own strays counted, tempered: what enters the product. Remembered for plain observations. */
   likelihood(seen: Observation, in_: Case): Float64Array;
   /** The chance by month if stray, ε times the average share; a constant. */
@@ -53,6 +55,7 @@ export function readyMark(id: string, book: string, mark: Mark, temper: number, 
     book,
     mark,
     temper,
+    told: toldBy(kind),
     likelihood(seen, in_) {
       const case_ = caseKey(in_);
       let byCase = bySeen.get(seen);
@@ -72,6 +75,12 @@ export function readyMark(id: string, book: string, mark: Mark, temper: number, 
     },
     strayChance: (seen, in_) => mark.stray * mean(kind.chance(seen, in_)),
   };
+}
+
+function toldBy(kind: MarkKind): Distinctions {
+  const told = new Distinctions();
+  kind.distinguish(told);
+  return told;
 }
 
 function observationKey(seen: Observation, key: string): string {

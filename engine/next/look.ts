@@ -6,7 +6,7 @@ import {marketWeights} from "../infer/cases.ts";
 import {evaluate, rescoped, type CaseJoint, type Evaluation} from "../infer/evaluate.ts";
 import {rowsId, type Seen} from "../infer/evidence.ts";
 import {everything} from "../infer/factors.ts";
-import {kindsOf} from "../infer/hub.ts";
+import {kindsOf} from "../infer/label-rows.ts";
 import {pieceRule} from "../infer/pieces.ts";
 import {labelId, repeatShare, type ReadyBook} from "../infer/ready-book.ts";
 import type {RowReadings} from "../infer/readings.ts";

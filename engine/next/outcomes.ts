@@ -3,7 +3,7 @@ import {codeOutcomes} from "../mark/coded.ts";
 import {outcome, type Outcome, type ReadyMark} from "../mark/ready-mark.ts";
 import {affine, sum} from "../num/vector.ts";
 import type {ReadyBook} from "../infer/ready-book.ts";
-import {anyOther, Distinctions, type Case, type CircumstanceName} from "../rule/when.ts";
+import {anyOther, type Case, type CircumstanceName} from "../rule/when.ts";
 import {prepared, type Prepared} from "./information.ts";
 
 interface Known {
@@ -18,9 +18,7 @@ const byMark = new WeakMap<ReadyMark, Known>();
 function knownOf(mark: ReadyMark): Known {
   let known = byMark.get(mark);
   if (!known) {
-    const told = new Distinctions();
-    mark.distinguish(told);
-    byMark.set(mark, (known = {asked: told.names(), markets: told.values("market"), byCase: new Map()}));
+    byMark.set(mark, (known = {asked: mark.told.names(), markets: mark.told.values("market"), byCase: new Map()}));
   }
   return known;
 }

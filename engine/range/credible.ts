@@ -16,6 +16,7 @@ export interface CredibleSet {
 
 /**
  * The smallest set of months that holds at least a share of the probability; it may be in several pieces.
+ * @param share   up to 0.999
  * @edge ties go to the earlier month; months too many for the share by rounding (1e-12) are left out
  * @source highest-density region: Hyndman 1996, The American Statistician 50:120-126
  */
@@ -40,13 +41,20 @@ export function credibleSet(posterior: Float64Array, share: number, first: Month
 
 const orders = new WeakMap<Float64Array, readonly number[]>();
 
-/** Months by falling probability, ties by time; months without any come last and unsorted, since no set needs them. */
+/** The largest share that is ever asked for. */
+const mostAsked = 0.999;
+
+/**
+ * Months by falling probability, ties by time, as far as any set can need them: months that each hold less than their part of
+ * what the largest set may leave out hold less than that together, so no set reaches them.
+ */
 function byProbability(posterior: Float64Array): readonly number[] {
   let order = orders.get(posterior);
   if (!order) {
-    const all = Array.from(posterior.keys());
-    const some = all.filter((t) => posterior[t]! > 1e-9).sort((a, b) => posterior[b]! - posterior[a]! || a - b);
-    order = [...some, ...all.filter((t) => !(posterior[t]! > 1e-9)).sort((a, b) => posterior[b]! - posterior[a]! || a - b)];
+    const least = (1 - mostAsked) / posterior.length;
+    const some: number[] = [];
+    for (let t = 0; t < posterior.length; t++) if (posterior[t]! >= least) some.push(t);
+    order = some.sort((a, b) => posterior[b]! - posterior[a]! || a - b);
     orders.set(posterior, order);
   }
   return order;

@@ -12,13 +12,27 @@ export interface Arrangement {
 const orderly = 0.9;
 const wrongPlace = 0.05;
 
-/**
- * Every arrangement of the seen rows on the layout's lines. Chances follow docs/model.md, section 5.
- * @param possible  whether row o can be line l at all
- */
-export function arrangements(rows: readonly PrintedRow[], layout: readonly LayoutRow[], extra: number, possible: (o: number, l: number) => boolean): Arrangement[] {
+/** Rows that may stand on any line when there are more than this many; the others are taken as extra rows. */
+export const mostPlaced = 5;
+
+const skeletons = new WeakMap<readonly LayoutRow[], Map<string, readonly Arrangement[]>>();
+
+/** Every arrangement of rows on the layout's lines. Chances follow docs/model.md, section 5. Remembered for each layout. */
+export function arrangements(rows: readonly PrintedRow[], layout: readonly LayoutRow[], extra: number, placed: readonly boolean[]): readonly Arrangement[] {
+  if (layout.length === 0) return [{lines: rows.map(() => null), chance: (1 - extra) * extra ** rows.length}];
+  let known = skeletons.get(layout);
+  if (!known) skeletons.set(layout, (known = new Map()));
+  const key = `${extra}|${rows.map(({at}, o) => (placed[o] ? (at ?? "") : "-")).join("|")}`;
+  let found = known.get(key);
+  if (!found) {
+    found = everyArrangement(rows, layout, extra, placed);
+    if (known.size < 64) known.set(key, found);
+  }
+  return found;
+}
+
+function everyArrangement(rows: readonly PrintedRow[], layout: readonly LayoutRow[], extra: number, placed: readonly boolean[]): Arrangement[] {
   const count = rows.length;
-  if (layout.length === 0) return [{lines: rows.map(() => null), chance: (1 - extra) * extra ** count}];
   const result: Arrangement[] = [];
   const used = new Set<number>();
   const lines: (number | null)[] = [];
@@ -34,8 +48,9 @@ export function arrangements(rows: readonly PrintedRow[], layout: readonly Layou
     lines.push(null);
     walk(o + 1, product);
     lines.pop();
+    if (!placed[o]) return;
     layout.forEach((line, l) => {
-      if (used.has(l) || !possible(o, l)) return;
+      if (used.has(l)) return;
       used.add(l);
       lines.push(l);
       const place = rows[o]!.at && line.at && rows[o]!.at !== line.at ? wrongPlace : 1;
@@ -59,6 +74,90 @@ const choose = (n: number, k: number) => factorial(n) / (factorial(k) * factoria
 
 /** The chance by month of rows taken in order, each hidden code tied to the first row that shows it, times a factor, added to `into`. */
 export function addJoined(into: Float64Array, rows: readonly RowChance[], factor: number, context: RowContext): void {
+  if (context.tied.length > 0 && !loneShowers(rows, context)) return addWalked(into, rows, factor, context);
+  let product = factor;
+  const vectors: Float64Array[] = [];
+  let shown = 0;
+  for (const row of rows) {
+    const mask = shownBy(row, context);
+    shown |= mask;
+    const chance = folded(row, mask, context);
+    if (typeof chance === "number") product *= chance;
+    else vectors.push(chance);
+  }
+  context.tied.forEach((name, i) => {
+    if (!(shown & (1 << i))) vectors.push(context.ties[name]!.alone);
+  });
+  if (product > 0) addProduct(into, product, vectors);
+}
+
+const masks = new WeakMap<RowChance, number>();
+
+/** Which tied codes a row can show, as bits. */
+export function shownBy(row: RowChance, context: RowContext): number {
+  let mask = masks.get(row);
+  if (mask === undefined) {
+    mask = 0;
+    for (const key of row.keys()) for (let i = 0; i < context.tied.length; i++) if (tieDigit(key, i) !== 0) mask |= 1 << i;
+    masks.set(row, mask);
+  }
+  return mask;
+}
+
+/** Whether no tied code can be shown by two rows: then each row settles its codes by itself. */
+function loneShowers(rows: readonly RowChance[], context: RowContext): boolean {
+  let shown = 0;
+  for (const row of rows) {
+    const mask = shownBy(row, context);
+    if (mask & shown) return false;
+    shown |= mask;
+  }
+  return true;
+}
+
+const folds = new WeakMap<RowChance, Map<RowContext["ties"], Float64Array | number>>();
+
+/** The chance of the one row that can show its tied codes: shown as the garment's own, or not shown and known from elsewhere alone. */
+function folded(row: RowChance, mask: number, context: RowContext): Float64Array | number {
+  if (mask === 0) return row.get(0) ?? 0;
+  let known = folds.get(row);
+  if (!known) folds.set(row, (known = new Map()));
+  let found = known.get(context.ties);
+  if (found === undefined) {
+    found = new Float64Array(context.n);
+    for (const [key, chance] of row) {
+      const digits = context.tied.map((_, i) => tieDigit(key, i));
+      if (digits.includes(2)) continue;
+      const alone = context.tied.flatMap((name, i) => (mask & (1 << i) && digits[i] === 0 ? [context.ties[name]!.alone] : []));
+      addProduct(found, typeof chance === "number" ? chance : 1, typeof chance === "number" ? alone : [chance, ...alone]);
+    }
+    known.set(context.ties, found);
+  }
+  return found;
+}
+
+/** The most that a row can contribute in any month. */
+export function topOf(row: RowChance, context: RowContext): number {
+  if (context.tied.length === 0) return topValue(row.get(0) ?? 0);
+  let most = 0;
+  for (const chance of row.values()) most = Math.max(most, topValue(chance));
+  return most;
+}
+
+const tops = new WeakMap<Float64Array, number>();
+
+function topValue(chance: Float64Array | number): number {
+  if (typeof chance === "number") return chance;
+  let most = tops.get(chance);
+  if (most === undefined) {
+    most = 0;
+    for (let t = 0; t < chance.length; t++) if (chance[t]! > most) most = chance[t]!;
+    tops.set(chance, most);
+  }
+  return most;
+}
+
+function addWalked(into: Float64Array, rows: readonly RowChance[], factor: number, context: RowContext): void {
   const walk = (o: number, mask: number, product: number, vectors: readonly Float64Array[]): void => {
     if (product === 0) return;
     const row = rows[o];

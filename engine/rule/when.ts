@@ -37,6 +37,15 @@ export class Distinctions {
     }
   }
 
+  /** Notes everything that another has noted. */
+  join(other: Distinctions): void {
+    for (const [name, values] of other.named) {
+      const mine = this.named.get(name);
+      if (mine) for (const value of values) mine.add(value);
+      else this.named.set(name, new Set(values));
+    }
+  }
+
   names(): readonly CircumstanceName[] {
     return circumstanceNames.filter((name) => this.named.has(name));
   }

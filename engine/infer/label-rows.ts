@@ -1,0 +1,146 @@
+// What a label's kind and rows make of the months, the codes on them tied to where they are repeated.
+import {affine} from "../num/vector.ts";
+import type {Observation} from "../mark/observation.ts";
+import {constant} from "../mark/ready-mark.ts";
+import {addJoined, arrangements, mostPlaced, topOf} from "../row/label-rows.ts";
+import {codeNames} from "../row/parse.ts";
+import type {RowChance, RowContext} from "../row/weigh.ts";
+import type {LayoutRow} from "../rule/schema.ts";
+import {anyOther, type Case} from "../rule/when.ts";
+import type {PrintedRow} from "../cell/printed-row.ts";
+import type {CaseSpace} from "./cases.ts";
+import type {ReadyBook, ReadyLabel} from "./ready-book.ts";
+import type {Ties} from "./repeats.ts";
+
+/** One label kind that the label may be, with its weight by month. */
+interface KindChance {
+  readonly kind: string;
+  readonly chance: Float64Array;
+}
+
+/**
+ * The label kinds that fit what was seen and the case, each with its chance by month.
+ * @param misjudged  only the part in which the kind as seen is a stray one: its average share in every month
+ */
+export function kindsOf(label: ReadyLabel, seen: Observation | null, in_: Case, apart: CaseSpace["apart"], rows: number, misjudged = false): KindChance[] {
+  const inCase = (kind: string) => in_.label === undefined || in_.label === kind || (in_.label === anyOther && !apart.label.includes(kind));
+  if (seen?.kind === "choice") {
+    return seen.values
+      .filter(([kind]) => seen.values.length === 1 || inCase(kind))
+      .map(([kind, weight]) => {
+        const one = label.one(kind);
+        const chance = label.mark.likelihood(one, in_);
+        if (misjudged) return {kind, chance: constant(chance.length, weight * label.mark.strayChance(one, in_))};
+        return {kind, chance: weight === 1 ? chance : affine(chance, weight)};
+      });
+  }
+  const shares = label.shares(in_);
+  const lost = rows > 0 ? 0 : label.mark.mark.lost;
+  const all: KindChance[] = [...shares.values, ["other", shares.other] as const].map(([kind, share]) => ({kind, chance: affine(share, 1 - lost)}));
+  if (lost > 0) all.push({kind: "none", chance: constant(shares.other.length, lost)});
+  return all.filter(({kind}) => inCase(kind));
+}
+
+interface RowsSeen {
+  readonly chances: Map<string, Float64Array>;
+  /** The most that any arrangement has come to so far. */
+  best: number;
+}
+
+const rowsSeen = new WeakMap<readonly PrintedRow[], RowsSeen>();
+
+/**
+ * What one layout (or none) makes of the rows: chance by month for a label of that kind. Remembered as long as the rows.
+ * @param trifle  arrangements below this part of the best are left out
+ */
+export function rowsChance(book: ReadyBook, label: ReadyLabel, kind: string, rows: readonly PrintedRow[], in_: Case, ties: Ties, trifle: number): Float64Array {
+  const context = rowContext(book, label, kind, in_, ties);
+  let known = rowsSeen.get(rows);
+  if (!known) rowsSeen.set(rows, (known = {chances: new Map(), best: 0}));
+  const key = `${book.book.book}|${kind}|${context.key}`;
+  let found = known.chances.get(key);
+  if (!found) {
+    const layout = layoutOf(label, kind);
+    found = constant(book.n, 0);
+    const {kept, best} = arranged(rows, layout, label.extra, rowTable(book, layout, rows, context), context, trifle, known.best);
+    known.best = best;
+    for (const {chances, chance} of kept) addJoined(found, chances, chance, context);
+    known.chances.set(key, found);
+  }
+  return found;
+}
+
+/** The layout rows of a label kind; none for a kind that the book does not know. */
+export function layoutOf(label: ReadyLabel, kind: string): readonly LayoutRow[] {
+  return kind === "none" ? [] : (label.kinds.get(kind)?.layout ?? []);
+}
+
+/** The chance of each row as each line of the layout and, last, as a row of unknown layout. */
+export function rowTable(book: ReadyBook, layout: readonly LayoutRow[], rows: readonly PrintedRow[], context: RowContext): RowChance[][] {
+  return rows.map((row) => [...layout, null].map((line) => book.weigh(row, line, context)));
+}
+
+export interface Arranged {
+  readonly lines: readonly (number | null)[];
+  readonly chance: number;
+  readonly chances: readonly RowChance[];
+}
+
+/**
+ * The arrangements of the rows on the layout that count: those below `trifle` of the best cannot move any month by a billionth.
+ * @param before  the best of other cases of the same rows
+ */
+export function arranged(
+  rows: readonly PrintedRow[],
+  layout: readonly LayoutRow[],
+  extra: number,
+  table: readonly (readonly RowChance[])[],
+  context: RowContext,
+  trifle: number,
+  before = 0,
+): {kept: Arranged[]; best: number} {
+  const free = layout.length;
+  const most = table.map((line) => line.map((chance) => topOf(chance, context)));
+  const all: (Arranged & {bound: number})[] = [];
+  let best = before;
+  for (const {lines, chance} of arrangements(rows, layout, extra, placedRows(most, free))) {
+    let bound = chance;
+    for (let o = 0; o < lines.length && bound > 0; o++) bound *= most[o]![lines[o] ?? free]!;
+    if (bound <= best * trifle) continue;
+    if (bound > best) best = bound;
+    all.push({lines, chance, chances: lines.map((l, o) => table[o]![l ?? free]!), bound});
+  }
+  return {kept: all.filter(({bound}) => bound > best * trifle), best};
+}
+
+/** The rows that gain most by standing on a line of the layout; see `mostPlaced`. */
+function placedRows(most: readonly (readonly number[])[], free: number): boolean[] {
+  if (most.length <= mostPlaced) return most.map(() => true);
+  const gain = most.map((line) => Math.max(0, ...line.slice(0, free)) / Math.max(line[free]!, 1e-300));
+  const least = [...gain].sort((a, b) => b - a)[mostPlaced - 1]!;
+  let left = mostPlaced;
+  return gain.map((g) => g >= least && left-- > 0);
+}
+
+const contexts = new WeakMap<Ties, Map<string, RowContext>>();
+
+export function rowContext(book: ReadyBook, label: ReadyLabel, kind: string, in_: Case, ties: Ties): RowContext {
+  let known = contexts.get(ties);
+  if (!known) contexts.set(ties, (known = new Map()));
+  const dating = label.dating(kind, in_);
+  let found = known.get(dating.key);
+  if (!found) {
+    const tied = codeNames.filter((name) => ties[name]);
+    found = {
+      n: book.n,
+      codes: book.codes,
+      tied,
+      ties,
+      key: `${dating.key}|${tied.map((name) => `${name}:${ties[name]!.key}`).join(";")}`,
+      share: (scheme) => dating.schemes.get(scheme) ?? null,
+      unknown: dating.unknown,
+    };
+    known.set(dating.key, found);
+  }
+  return found;
+}
