@@ -1,7 +1,7 @@
 // What each mark contributed: the answer with and without it, and the chance that it does not belong.
 import {divergenceBits, normalized, sum} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
-import {rescoped, totalOf, type Evaluation} from "../infer/evaluate.ts";
+import {heavyCases, rescoped, totalOf, type CaseJoint, type Evaluation} from "../infer/evaluate.ts";
 import {everything, type Scope} from "../infer/factors.ts";
 import {cutTo, rowsId} from "../infer/evidence.ts";
 import {addView} from "../infer/views.ts";
@@ -46,9 +46,12 @@ export function ledgerOf(evaluations: readonly Evaluation[], posterior: Float64A
     const without = constant(posterior.length, 0);
     let stray = 0;
     for (const evaluation of evaluations) {
-      const joints = rescoped(evaluation, scope);
+      // Without a mark of the hub a case that was ruled out may come back; without another mark it cannot.
+      const inHub = evaluation.cases.some(({factors}) => factors.some((factor) => factor.hub && factor.ids.includes(id)));
+      const cases = inHub ? evaluation.cases : heavyCases(evaluation);
+      const joints = rescoped(evaluation, scope, cases);
       for (const joint of joints) addView(without, first, evaluation.evidence.view, joint);
-      stray += strayMass(evaluation, id, joints);
+      stray += strayMass(evaluation, id, joints, cases);
     }
     const q = normalized(without);
     return {id, bits: bits(Math.min(divergenceBits(posterior, q), most)), moved: middle - meanOf(q), stray: id === rowsId || !(total > 0) ? null : probability(Math.min(1, stray / total))};
@@ -63,9 +66,9 @@ function meanOf(p: Float64Array): number {
 }
 
 /** The joint mass with one mark forced to be stray. Tempered marks are no mixtures; for them the plain ratio is averaged. */
-function strayMass(evaluation: Evaluation, id: string, without: readonly Float64Array[]): number {
-  const {evidence, cases} = evaluation;
-  if (id === labelId && evidence.label) return totalOf(rescoped(evaluation, {...everything, misjudged: true}));
+function strayMass(evaluation: Evaluation, id: string, without: readonly Float64Array[], cases: readonly CaseJoint[]): number {
+  const {evidence} = evaluation;
+  if (id === labelId && evidence.label) return totalOf(rescoped(evaluation, {...everything, misjudged: true}, evaluation.cases));
   const found = evidence.marks.find(({mark}) => mark.id === id);
   if (!found) return evidence.repeats.some(({mark}) => mark.id === id) ? repeatBase(evaluation, id) * totalOf(without) : 0;
   let mass = 0;
@@ -93,7 +96,7 @@ function pieceLines(evaluations: readonly Evaluation[], total: number): PieceLin
     for (const id of new Set(evaluation.cases.flatMap(({factors}) => factors.flatMap((factor) => factor.pieces)))) {
       const rule = pieceRule(evaluation.evidence, id);
       if (rule.stray === 0) continue;
-      const mass = totalOf(rescoped(evaluation, {...everything, fixed: {piece: id, stray: true}}));
+      const mass = totalOf(rescoped(evaluation, {...everything, fixed: {piece: id, stray: true}}, evaluation.cases));
       const found = pieces.get(id) ?? {says: rule.says, marks: new Set<string>(), mass: 0};
       for (const mark of marksOn(evaluation, id)) found.marks.add(mark);
       pieces.set(id, {...found, mass: found.mass + mass});

@@ -42,8 +42,19 @@ function caseJoint(evidence: Evidence, space: CaseSpace, c: WeighedCase, scope: 
   return {case: c.case, weight: c.weight, factors, joint};
 }
 
+/** Cases that hold less than this part of a maker's probability do not count where they can only lose by what is asked. */
+const lightCase = 1e-9;
+
+/** The cases that hold some probability. */
+export function heavyCases({cases, joint}: Evaluation): readonly CaseJoint[] {
+  if (cases.length === 1) return cases;
+  const total = sum(joint);
+  const heavy = cases.filter((c) => sum(c.joint) > total * lightCase);
+  return heavy.length > 0 ? heavy : cases;
+}
+
 /** The joint by month, case by case, with the marks or pieces of another scope. */
-export function rescoped({evidence, space, cases, foreign}: Evaluation, scope: Scope): Float64Array[] {
+export function rescoped({evidence, space, foreign}: Evaluation, scope: Scope, cases: readonly CaseJoint[]): Float64Array[] {
   return cases.map((c) => {
     const joint = affine(evidence.view.prior, c.weight * foreign);
     for (const {vector} of factorsOf(evidence, space, c.case, scope)) multiplyInto(joint, vector);

@@ -7,7 +7,7 @@ import {productsOf, tieDigit, type RowContext, type TieKey} from "../row/weigh.t
 import type {LayoutRow} from "../rule/schema.ts";
 import {sayStated} from "../scheme/say.ts";
 import {sliceText, type PrintedRow} from "../cell/printed-row.ts";
-import type {Evaluation} from "./evaluate.ts";
+import {heavyCases, type Evaluation} from "./evaluate.ts";
 import {arranged, kindsOf, layoutOf, rowContext, rowTable} from "./label-rows.ts";
 import type {Ties} from "./repeats.ts";
 import {monthIndex, type MonthIndex} from "../units.ts";
@@ -41,11 +41,11 @@ const shown = 6;
 
 /** The readings of every row for one possible maker; probabilities of a row's readings add up to 1. */
 export function readingsOf(evaluation: Evaluation): RowReadings[] {
-  const {evidence, space, cases} = evaluation;
+  const {evidence, space} = evaluation;
   const book = evidence.view.own;
   if (!book?.label || evidence.rows.length === 0) return [];
   const masses: Map<string, Mass>[] = evidence.rows.map(() => new Map());
-  for (const c of cases) {
+  for (const c of heavyCases(evaluation)) {
     const hub = c.factors.find((factor) => factor.hub);
     if (!hub?.hub) continue;
     const rest = affine(evidence.view.prior, c.weight);

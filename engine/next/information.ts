@@ -34,29 +34,32 @@ export function expectedBits(groups: readonly Group[], months: Float64Array): Bi
 }
 
 function informationOf(list: readonly (readonly [Group, Outcome])[], months: Float64Array, scratch: Float64Array): number {
+  const single = list.every(([, {at, base}]) => at && base === 0) ? list.flatMap(([{offset = 0, lead = 0}, {at}]) => Array.from(at!, (t) => t - lead + offset)) : null;
+  for (const [{joint, offset = 0, lead = 0}, outcome] of list) addJoint(scratch, joint, offset, lead, outcome);
   let chance = 0;
-  const touched: number[] = [];
-  const put = (t: number, both: number) => {
-    if (both === 0) return;
-    if (scratch[t] === 0) touched.push(t);
-    scratch[t]! += both;
-    chance += both;
-  };
-  for (const [{joint, offset = 0, lead = 0}, {at, chance: given, base}] of list) {
-    for (let i = 0; i < given.length; i++) {
-      const t = (at ? at[i]! : i) - lead;
-      const p = joint[t];
-      if (p) put(t + offset, p * given[i]!);
-    }
-    if (base > 0) for (let t = 0; t < joint.length; t++) put(t + offset, joint[t]! * base);
-  }
+  if (single) for (const t of new Set(single)) chance += scratch[t] ?? 0;
+  else for (let t = 0; t < scratch.length; t++) chance += scratch[t]!;
   let information = 0;
-  for (const t of touched) {
+  const add = (t: number) => {
     const both = scratch[t]!;
-    scratch[t] = 0;
     if (both > 1e-13) information += both * Math.log2(both / (months[t]! * chance));
-  }
+    scratch[t] = 0;
+  };
+  if (single) for (const t of new Set(single)) add(t);
+  else for (let t = 0; t < scratch.length; t++) if (scratch[t] !== 0) add(t);
   return information;
+}
+
+/** Adds the joint probability of month and outcome. */
+function addJoint(into: Float64Array, joint: Float64Array, offset: number, lead: number, {at, chance, base}: Outcome): void {
+  const n = joint.length;
+  if (base > 0) for (let t = 0; t < n; t++) into[t + offset]! += joint[t]! * base;
+  if (at) {
+    for (let i = 0; i < at.length; i++) {
+      const t = at[i]! - lead;
+      if (t >= 0 && t < n) into[t + offset]! += joint[t]! * chance[i]!;
+    }
+  } else for (let t = 0; t < n; t++) into[t + offset]! += joint[t]! * chance[t + lead]!;
 }
 
 /** Outcomes with the entropy of the outcome in each month, worked out once. */

@@ -3,7 +3,7 @@ import {constant, outcome, type Outcome, type ReadyMark} from "../mark/ready-mar
 import {addInto, affine, normalized, sum, times} from "../num/vector.ts";
 import {readTypedRow} from "../cell/printed-row.ts";
 import {marketWeights} from "../infer/cases.ts";
-import {evaluate, rescoped, type CaseJoint, type Evaluation} from "../infer/evaluate.ts";
+import {evaluate, heavyCases, rescoped, type CaseJoint, type Evaluation} from "../infer/evaluate.ts";
 import {rowsId, type Seen} from "../infer/evidence.ts";
 import {everything} from "../infer/factors.ts";
 import {kindsOf} from "../infer/label-rows.ts";
@@ -59,7 +59,7 @@ export function nextLooks(asked: Asked): NextLook[] {
   const total = asked.evaluations.reduce((all, {joint}) => all + sum(joint), 0);
   if (!(total > 0)) return [];
   const scaled: Scaled[] = asked.evaluations.flatMap((evaluation) =>
-    evaluation.cases.map((c) => ({evaluation, c, joint: affine(c.joint, 1 / total), offset: evaluation.evidence.view.axis.from - asked.first})),
+    heavyCases(evaluation).map((c) => ({evaluation, c, joint: affine(c.joint, 1 / total), offset: evaluation.evidence.view.axis.from - asked.first})),
   );
   const spread = spreadOf(asked, scaled);
   const looks: NextLook[] = [];
@@ -106,11 +106,19 @@ function markBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark, spre
     const lead = asked.first - mark.axis.from;
     return stray ? strayBits(first, spread.support, lead, stray) : preparedBits(first, spread.support, lead);
   }
-  const groups = scaled.map((s, i): Group => {
-    const lead = each[i] ? s.evaluation.evidence.view.axis.from - mark.axis.from : 0;
-    return {joint: s.joint, offset: s.offset, outcomes: each[i]?.outcomes ?? [outcome("none", constant(s.joint.length, 1))], lead};
+  // Cases in which the mark means the same are one group.
+  const groups = new Map<unknown, {joint: Float64Array; offset: number; outcomes: readonly Outcome[]; lead: number}>();
+  scaled.forEach((s, i) => {
+    const {view} = s.evaluation.evidence;
+    const key = each[i] ? (view.maker === scaled[0]!.evaluation.evidence.view.maker ? each[i] : `${view.maker} ${i}`) : view;
+    const group = groups.get(key);
+    if (group) addInto(group.joint, s.joint);
+    else {
+      const outcomes = each[i]?.outcomes ?? [outcome("none", constant(s.joint.length, 1))];
+      groups.set(key, {joint: s.joint.slice(), offset: s.offset, outcomes, lead: each[i] ? view.axis.from - mark.axis.from : 0});
+    }
   });
-  return expectedBits(groups, asked.posterior);
+  return expectedBits([...groups.values()], asked.posterior);
 }
 
 /** The answer as the looks need it: its months, and for each piece the chance that it is stray. */
@@ -140,7 +148,7 @@ function pieceStray(asked: Asked, scaled: readonly Scaled[], piece: string): Pie
   const own = constant(asked.posterior.length, 0);
   for (const evaluation of asked.evaluations) {
     const cases = scaled.filter((s) => s.evaluation === evaluation);
-    const strays = rescoped(evaluation, {...everything, fixed: {piece, stray: true}});
+    const strays = rescoped(evaluation, {...everything, fixed: {piece, stray: true}}, cases.map(({c}) => c));
     const total = sum(evaluation.joint);
     const mass = cases.reduce((all, {joint}) => all + sum(joint), 0);
     cases.forEach(({c, offset}, i) => {
