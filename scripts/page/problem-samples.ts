@@ -1,0 +1,116 @@
+// One example of every problem that can be reported, so that the reference shows them as people meet them. The compiler misses none.
+import * as batch from "../../commands/batch/problems.ts";
+import * as input from "../../commands/problems.ts";
+import * as terminal from "../../cli/problems.ts";
+import type {Problem} from "../../engine/index.ts";
+import * as garment from "../../engine/infer/problems.ts";
+import * as file from "../../rulebooks/file-problems.ts";
+import * as book from "../../rulebooks/problems.ts";
+
+type Wordings<M> = {readonly [K in keyof M as M[K] extends (...given: never) => Problem ? K : never]: M[K] extends (...given: infer G) => Problem ? readonly G[] : never};
+type Sampled<M> = {readonly title: string; readonly problems: readonly Problem[]; readonly of?: M};
+
+function sampled<M extends object>(title: string, module: M, samples: Wordings<M>): Sampled<M> {
+  const problems = Object.entries(samples).flatMap(([name, given]) =>
+    (given as readonly (readonly unknown[])[]).map((one) => (module[name as keyof M] as unknown as (...words: readonly unknown[]) => Problem)(...one)),
+  );
+  return {title, problems};
+}
+
+const here = "my-book.yaml:12";
+
+/** All problems, family by family. */
+export const problemFamilies: readonly Sampled<unknown>[] = [
+  sampled("What was seen on a garment", garment, {
+    unknownMark: [["saw.lable", "lable", "label"]],
+    unknownValue: [["saw.label", "green-sattin", ["white-cotton", "green-satin"], "green-satin"]],
+    notPresence: [["saw.selvedge", "perhaps"]],
+    notNumber: [["saw.us.numbers.registered-numbers.rn-number", "worn away"]],
+    rowSlip: [["saw.rows[1]", "(3/ is not a choice like (3/8) or (8:80/3:20)"]],
+    emptyText: [["saw.zip-date"]],
+    noWeight: [["saw.label"]],
+    unknownMaker: [["maker", "marowfield", ["marrowfield"], "marrowfield"]],
+    notPossible: [["maker"]],
+  }),
+  sampled("What a rule book says", book, {
+    unknownKey: [[here, "windw", ["name", "window", "weight"]]],
+    missingKey: [[here, "window", "the time a mark was in use, with soft ends", []]],
+    wrongType: [[here, "many", ["a number"], "how common beside the other values"]],
+    notOneOf: [[here, "sometimes", ["read", "part", "memory", "inferred"]]],
+    badForm: [[here, "1968-3", "a month, written like 1968-03"]],
+    badName: [[here, "Green Satin", "lower-case letters, digits, dashes and dots, like green-satin"]],
+    outOfRange: [[here, "1.5 stands here", "at most 1"]],
+    windowReversed: [[here, "begins", "1968-09", "1968-03"]],
+    windowShut: [[here, "1977-09", "1968-03"]],
+    memoryHardEnd: [[here, "ends", 3, 12]],
+    memoryShut: [[here]],
+    coversReversed: [[here, "1980-01", "1960-12"]],
+    unlistedSource: [[here, "leger", ["ledger", "rack"]]],
+    unknownName: (["place", "piece", "scheme", "mark", "market", "plant", "lot", "label kind"] as const).map((kind) => [here, kind, "somthing", ["something"]] as [string, string, string, string[]]),
+    reservedName: [[here, "other", "value", "anything the book does not list"]],
+    inTwoGroups: [[here, "zip-kind", "hardware"]],
+    rangeReversed: [[here, "figures", 4, 2]],
+    sharesAllZero: [[here]],
+    nothingListed: [[here, "values"]],
+    knotsNotAscending: [[here, "number", "48000", "13000"]],
+    lagReversed: [[here, 24, 6]],
+    half: [[here, "usual", "longest"]],
+    noDatePart: [[here]],
+    tableOutOfRange: [[here, "M", 13, 1, 12]],
+    badSpan: [[here, "March 68"]],
+    specimenUnread: [[here, "13 8", "1968-03"]],
+    specimenAstray: [[here, "3 8", "1958-03", ["1968-03", "1978-03"]]],
+    specimenReads: [[here, "12 8", ["1968-12", "1978-12"]]],
+    writtenInTwoFiles: [["us/care/label.yaml:5", "source", "care-rule", "us/wool/content.yaml:4"]],
+    badFileName: [["us/Care Label.yaml"]],
+    noHead: [["my-books"]],
+    twoBooks: [["other.yaml", "marrowfield", "rulebooks/makers/marrowfield.yaml"]],
+  }),
+  sampled("Files", file, {
+    notFound: [["my-garment.yml"]],
+    notReadable: [["my-garment.yaml", "EACCES"]],
+    tooLarge: [["photo.yaml", 9_000_000, 4_000_000]],
+    notUtf8: [["my-garment.yaml"]],
+    nothingInside: [["my-garment.yaml"]],
+    tooManyEntries: [["my-book.yaml", 200_000]],
+    tooDeep: [[here, 40]],
+    severalDocuments: [[here]],
+    aliasUsed: [[here, "window"]],
+    tagUsed: [[here]],
+    keyNotText: [[here]],
+    keyReserved: [[here, "__proto__"]],
+    duplicateKey: [[here, "window", 7]],
+    tooManyProblems: [["my-book.yaml", 31]],
+    notYaml: [[here, "BAD_INDENT", ""]],
+  }),
+  sampled("Words on the command line", input, {
+    notPair: [["--saw", "label green-satin"]],
+    notMonth: [["--today", "2026"]],
+    monthsReversed: [["--since", "2027-01", "2026-11"]],
+    unknownBook: [["book", "marowfield", ["public", "marrowfield"], "marrowfield"]],
+    unknownMark: [["mark", "lable", "marrowfield", "label"]],
+    badChart: [["chart", "a chart is 480 to 6000 pixels wide, not 100"]],
+  }),
+  sampled("The terminal", terminal, {
+    notFound: [["rack.csv"]],
+    notOpened: [["rack.csv", "EACCES"]],
+    notWritten: [["dated.csv", "ENOSPC"]],
+    sameFile: [["rack.csv"]],
+    nothingToExamine: [[]],
+    noBooksInFolder: [["my-books"]],
+    notWorkers: [["--workers", "many"]],
+  }),
+  sampled("Tables and lists", batch, {
+    empty: [["rack.csv"]],
+    jsonList: [["rack.json"]],
+    notText: [["rack.csv", "the file is not UTF-8 text"]],
+    headerQuotes: [["rack.csv:1"]],
+    nameless: [["rack.csv:1", 4]],
+    twice: [["rack.csv:1", ["label"]]],
+    unknownColumn: [["rack.csv:1", "lable", "label"]],
+    cellCount: [["rack.csv:17", 5, 6]],
+    openQuote: [["rack.csv:17"]],
+    tooLong: [["rack.csv:17", 1_000_000]],
+    notJson: [["rack.jsonl:17", "Unexpected token"]],
+  }),
+];
