@@ -1,4 +1,4 @@
-// How honest the answers are, in numbers: node scripts/run.mjs bench/calibration.ts [--draws 10000] [--only BOOK]
+// How honest the answers are, in numbers: node scripts/run.mjs bench/calibration.ts [--draws 10000] [--detail-every 5] [--only BOOK]
 import {appendFileSync} from "node:fs";
 import {execFileSync} from "node:child_process";
 import {cpus} from "node:os";
@@ -12,7 +12,7 @@ import type {Source} from "../test/simulate/sampler.ts";
 import {examinerFor, joinScores, scoreDraws} from "../test/simulate/score.ts";
 import {wrongWindows} from "../test/simulate/worlds.ts";
 
-const {values} = parseArgs({options: {draws: {type: "string", default: "10000"}, only: {type: "string"}, seed: {type: "string", default: "1"}}});
+const {values} = parseArgs({options: {draws: {type: "string", default: "10000"}, only: {type: "string"}, seed: {type: "string", default: "1"}, "detail-every": {type: "string", default: "5"}}});
 const draws = Number(values.draws);
 const seed = Number(values.seed);
 
@@ -25,7 +25,7 @@ const sources: Record<string, Source> = {
 const kept: Record<string, object> = {};
 for (const [name, source] of Object.entries(sources)) {
   if (values.only && values.only !== name) continue;
-  const scores = scoreDraws(source, draws, seed);
+  const scores = scoreDraws(source, draws, seed, {detailEvery: Number(values["detail-every"])});
   console.log(sayScores(name, scores).join("\n"));
   const wrong = wrongWorlds(source);
   console.log(sayScores(`${name}, windows a year off`, wrong)[1]!.replace("sets,", "windows a year off,"));
@@ -41,7 +41,7 @@ function wrongWorlds(source: Source) {
   const examiner = examinerFor(source);
   const each = Math.max(1, Math.round(draws / 20));
   return joinScores(
-    Array.from({length: 20}, (_, w) => scoreDraws({...source, makers: source.makers.map((book) => wrongWindows(book, 12, random))}, each, seed * 1000 + w, {examiner, detail: false})),
+    Array.from({length: 20}, (_, w) => scoreDraws({...source, makers: source.makers.map((book) => wrongWindows(book, 12, random))}, each, seed * 1000 + w, {examiner, detailEvery: 0})),
   );
 }
 

@@ -13,7 +13,7 @@ test("makers' books come with the tool", () => expect(makers.length).toBeGreater
 for (const [i, book] of makers.entries()) {
   describe(`garments drawn from ${book.title}`, () => {
     const source = {makers: [independent(book)], axis: shippedAxis};
-    const scores = scoreDraws(source, drawsOr(60), 201 + i);
+    const scores = scoreDraws(source, drawsOr(80), 201 + i, {detailEvery: 4});
     show(book.book, scores);
 
     test("the sets of months hold the truth as often as they say", () => expectHonestSets(scores));
@@ -27,7 +27,7 @@ for (const [i, book] of makers.entries()) {
     });
 
     test("as published, with tempered groups, the 90 % set holds no less than it says", () => {
-      const published = scoreDraws(source, drawsOr(60), 211 + i, {examiner: examinerFor(source, [book]), detail: false});
+      const published = scoreDraws(source, drawsOr(80), 211 + i, {examiner: examinerFor(source, [book]), detailEvery: 0});
       show(`${book.book}, groups tempered`, published);
       const {said, so} = binOf(published.sets[1]!);
       expect(so).toBeGreaterThan(said - 4 * Math.sqrt((said * (1 - said)) / published.draws));

@@ -13,7 +13,7 @@ function acrossWorlds(book: Book, worlds: number, each: number, seed: number, wo
   const source = testSources[book.book]!;
   const random = seeded(seed);
   const examiner = examinerFor(source, [book]);
-  return joinScores(Array.from({length: worlds}, (_, w) => scoreDraws({...source, makers: [worldOf(random)]}, each, seed * 1000 + w, {examiner, detail: false})));
+  return joinScores(Array.from({length: worlds}, (_, w) => scoreDraws({...source, makers: [worldOf(random)]}, each, seed * 1000 + w, {examiner, detailEvery: 0})));
 }
 
 const held90 = (scores: Scores) => binOf(scores.sets[1]!);

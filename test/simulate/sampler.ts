@@ -121,7 +121,8 @@ class Look {
     const rowsSeen = random.happens(0.75);
     if (!kindSeen && !rowsSeen) return;
     const month = this.monthOf(labels.piece ?? "care-label");
-    const stray = random.happens(labels.stray);
+    // A kind that nobody looked at is not misjudged.
+    const stray = kindSeen && random.happens(labels.stray);
     const kind = random.happens(labels.lost) ? "none" : drawValue(labels.kinds, labels.other, stray ? otherMonth(this.world) : month, this.world);
     if (rowsSeen && kind !== "none") {
       const own = !this.isStray(labels.piece ?? "care-label");
