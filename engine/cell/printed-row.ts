@@ -10,6 +10,8 @@ export type BoundaryWeights = readonly number[];
 
 export interface PrintedCell {
   readonly weights: CellWeights;
+  /** The largest weight. */
+  readonly top: number;
   /** How the cell is shown again: its character, ? or 3/8. */
   readonly shown: string;
   readonly doubtful: boolean;
@@ -59,9 +61,9 @@ export function readTypedRow(typed: string, at: string | null = null): PrintedRo
       add(cell);
       i = close;
     } else if (sign === "?") {
-      add({weights: unreadableCell, shown: "?", doubtful: true});
+      add({weights: unreadableCell, top: 0.1, shown: "?", doubtful: true});
     } else if (/[0-9A-Z]/.test(sign)) {
-      add({weights: typedCell(sign), shown: sign, doubtful: false});
+      add({weights: typedCell(sign), top: typedCell(sign).get(sign)!, shown: sign, doubtful: false});
     } else if (/[-–—]/.test(sign)) {
       pending = "-";
     } else if (sign === "." || sign === "/") {
@@ -70,8 +72,12 @@ export function readTypedRow(typed: string, at: string | null = null): PrintedRo
       pending = " ";
     }
   }
+  if (cells.length > mostCells) return {slip: `a row of ${cells.length} characters is longer than any that is printed on a label (${mostCells} at most); write each printed row by itself`};
   return {cells, boundaries: between.map((s) => plain.get(s)!), at, text: at ? `${text.trim()} @${at}` : text.trim()};
 }
+
+/** More characters than a printed row of a label has. */
+const mostCells = 40;
 
 function readChoice(inside: string): PrintedCell | null {
   const weights: Record<string, number> = {};
@@ -91,6 +97,7 @@ export function doubtfulCell(weights: Readonly<Record<string, number>>): Printed
   entries.sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
   return {
     weights: new Map(entries.map(([character, w]) => [character.toUpperCase(), w / total])),
+    top: entries[0]![1] / total,
     shown: entries.map(([character]) => character.toUpperCase()).join("/"),
     doubtful: entries.length > 1,
   };

@@ -20,12 +20,12 @@ import type {Garment} from "../rule/garment.ts";
 import type {Book} from "../rule/schema.ts";
 import {monthIndex, probability, type MonthIndex} from "../units.ts";
 import {evaluate, type Evaluation} from "./evaluate.ts";
-import {evidenceFor, rowsId, type Seen} from "./evidence.ts";
+import {evidenceFor, rowsId, type MakerView, type Seen} from "./evidence.ts";
 import type {Brief, Finding} from "./finding.ts";
 import {defaultSince, type ExamineOptions} from "./options.ts";
 import {readingsOf} from "./readings.ts";
 import {coveredSpan, readyBook, type ReadyBook} from "./ready-book.ts";
-import {knownMarks, makeResolver} from "./resolve.ts";
+import {knownMarks, makeResolver, type Resolver} from "./resolve.ts";
 import * as say from "./problems.ts";
 import {addView, firstMonth, possibleMakers, viewsOf} from "./views.ts";
 
@@ -59,33 +59,36 @@ export interface Stages {
  */
 export function makeExaminer(books: readonly Book[], options: ExamineOptions): Examiner {
   const since = options.since ?? defaultSince;
-  const resolver = makeResolver(knownMarks(books));
+  const all = knownMarks(books);
+  const open = books.filter(({kind}) => kind === "public");
+  const resolvers = new Map<string, Resolver>();
   const ready = new Map<string, ReadyBook | null>();
-  const readyOn = (book: Book, first: MonthIndex): ReadyBook | null => {
-    const key = `${book.book} ${first}`;
-    let found = ready.get(key);
-    if (found === undefined) {
+  const views = new Map<string, MakerView[] | null>();
+
+  const readyOn = (book: Book, first: MonthIndex): ReadyBook | null =>
+    once(ready, `${book.book} ${first}`, () => {
       const axis = {from: first, until: options.today};
       const span = book.kind === "public" ? axis : coveredSpan(book, axis);
-      ready.set(key, (found = span && readyBook(book, span)));
-    }
-    return found;
-  };
-  const open = books.filter(({kind}) => kind === "public");
+      return span && readyBook(book, span);
+    });
+  const resolverFor = (makers: readonly (string | null)[]): Resolver =>
+    once(resolvers, makers.join(), () => makeResolver(knownMarks(books.filter(({kind, book}) => kind === "public" || makers.includes(book))), all));
+  const viewsFor = (makers: readonly (string | null)[], first: MonthIndex): MakerView[] | null =>
+    once(views, `${first} ${makers.join()}`, () => {
+      const axis = {from: first, until: options.today};
+      const own = (maker: string) => readyOn(books.find(({book}) => book === maker)!, first);
+      return viewsOf(makers, open.map((book) => readyOn(book, first)!), own, axis, priorFor(options, first, options.today - first + 1));
+    });
 
   const stages = (garment: Garment, trifle?: number): Examined<Stages> => {
-    const {seen, problems} = resolver.resolve(garment);
     const {makers, problems: makerProblems} = possibleMakers(garment, books);
-    problems.push(...makerProblems);
-    if (problems.length > 0) return {problems};
+    const {seen, problems} = resolverFor(makers).resolve(garment);
+    if (problems.length + makerProblems.length > 0) return {problems: [...makerProblems, ...problems]};
     const first = firstMonth(seen, books, since);
-    const n = options.today - first + 1;
-    const openReady = open.map((book) => readyOn(book, first)!);
-    const own = (maker: string) => readyOn(books.find(({book}) => book === maker)!, first);
-    const views = viewsOf(makers, openReady, own, {from: first, until: options.today}, priorFor(options, first, n));
-    if (!views) return {problems: [say.notPossible("maker")]};
-    const evaluations = views.map((view) => evaluate(evidenceFor(view, seen, views, trifle), seen));
-    const joint = constant(n, 0);
+    const possible = viewsFor(makers, first);
+    if (!possible) return {problems: [say.notPossible("maker")]};
+    const evaluations = possible.map((view) => evaluate(evidenceFor(view, seen, possible, trifle), seen));
+    const joint = constant(options.today - first + 1, 0);
     for (const evaluation of evaluations) addView(joint, first, evaluation.evidence.view, evaluation.joint);
     return {finding: {garment, seen, first, evaluations, posterior: normalized(joint)}};
   };
@@ -101,6 +104,12 @@ export function makeExaminer(books: readonly Book[], options: ExamineOptions): E
       return staged.finding ? {finding: wholeOf(staged.finding)} : staged;
     },
   };
+}
+
+function once<T>(known: Map<string, T>, key: string, make: () => T): T {
+  let found = known.get(key);
+  if (found === undefined) known.set(key, (found = make()));
+  return found;
 }
 
 /** A brief finding leaves out arrangements of rows below this part of the best: months are right to six places. */

@@ -13,6 +13,15 @@ export const unknownMark = (at: string, id: string, near: string | null): Proble
   see: "docs/guide/examine.md#marks",
 });
 
+export const otherMakersMark = (at: string, id: string): Problem => ({
+  code: "garment/other-makers-mark",
+  at,
+  what: `${id} is a mark of a maker that the garment does not name`,
+  why: "without that maker's rule book it cannot be read",
+  fix: "name the maker under maker, or several that are possible; or leave the mark out",
+  see: "docs/guide/examine.md#maker",
+});
+
 export const unknownValue = (at: string, value: string, values: readonly string[], near: string | null): Problem => ({
   code: "garment/unknown-value",
   at,

@@ -2,10 +2,11 @@
 import {affine, multiplyInto, sum, times} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addJoined} from "../row/label-rows.ts";
-import {codesKey, type Bracket, type CodeName, type RowParse} from "../row/parse.ts";
+import {codesKey, type Bracket, type CellSpan, type RowParse} from "../row/parse.ts";
 import {productsOf, tieDigit, type RowContext, type TieKey} from "../row/weigh.ts";
 import type {LayoutRow} from "../rule/schema.ts";
 import {sayStated} from "../scheme/say.ts";
+import {statedKey} from "../scheme/scheme.ts";
 import {sliceText, type PrintedRow} from "../cell/printed-row.ts";
 import {heavyCases, type Evaluation} from "./evaluate.ts";
 import {arranged, kindsOf, layoutOf, rowContext, rowTable} from "./label-rows.ts";
@@ -164,9 +165,9 @@ function addMass(parse: RowParse, codes: CodeWeight, row: PrintedRow, context: R
     }
   }
   if (!(mass > 0)) return;
-  const text = (name: CodeName) => (parse[name] ? sliceText(row, parse[name].from, parse[name].until) : "");
-  const says = parse.date?.scheme ? `${parse.date.scheme.id}:${sayStated(parse.date.stated)}@${parse.date.span.from}` : "";
-  const key = `${says};${text("plant")};${text("lot")};${text("fabric")}`;
+  const {date} = parse;
+  const says = date?.scheme ? `${date.scheme.id}:${statedKey(date.stated)}@${date.span.from}` : "";
+  const key = `${says};${codeText(row, parse.plant)};${codeText(row, parse.lot)};${codeText(row, parse.fabric)}`;
   const same = into.get(key);
   if (!same) into.set(key, {total: mass, best: mass, parse, months});
   else {
@@ -176,22 +177,25 @@ function addMass(parse: RowParse, codes: CodeWeight, row: PrintedRow, context: R
   }
 }
 
+function codeText(row: PrintedRow, span: CellSpan | null): string {
+  return span ? sliceText(row, span.from, span.until) : "";
+}
+
 function finish(row: PrintedRow, masses: ReadonlyMap<string, Mass>, first: MonthIndex): Reading[] {
   let total = 0;
   for (const mass of masses.values()) total += mass.total;
   return [...masses.values()]
     .sort((a, b) => b.total - a.total)
     .map(({total: mass, parse, months}) => {
-      const text = (name: CodeName) => (parse[name] ? sliceText(row, parse[name].from, parse[name].until) : null);
       const dated = parse.date?.scheme ? parse.date : null;
       return {
         probability: total > 0 ? mass / total : 0,
         date: dated ? sayStated(dated.stated) : null,
         scheme: dated?.scheme?.id ?? null,
         months: [...months].sort((a, b) => b[1] - a[1]).slice(0, shown).map(([t]) => monthIndex(first + t)),
-        plant: text("plant"),
-        lot: text("lot"),
-        fabric: text("fabric"),
+        plant: codeText(row, parse.plant) || null,
+        lot: codeText(row, parse.lot) || null,
+        fabric: codeText(row, parse.fabric) || null,
         brackets: parse.brackets.map((bracket) => ({
           ...bracket,
           field: bracket.field === "date" && !dated ? "unread date" : bracket.field,

@@ -31,7 +31,11 @@ export interface Resolver {
 
 const mostRemembered = 20_000;
 
-export function makeResolver(known: KnownMarks): Resolver {
+/**
+ * @param known  marks of the books that hold for the garment
+ * @param all    marks of all books at hand, to say where a mark is known
+ */
+export function makeResolver(known: KnownMarks, all: KnownMarks): Resolver {
   const rowsKnown = new Map<string, PrintedRow | RowSlip>();
   const seenKnown = new Map<string, Observed>();
   const remember = <T>(map: Map<string, T>, key: string | null, make: () => T): T => {
@@ -64,7 +68,7 @@ export function makeResolver(known: KnownMarks): Resolver {
       for (const [id, value] of Object.entries(saw)) {
         const kinds = known.get(id);
         if (!kinds) {
-          problems.push(say.unknownMark(`saw.${id}`, id, nearest(id, known.keys())));
+          problems.push(all.has(id) ? say.otherMakersMark(`saw.${id}`, id) : say.unknownMark(`saw.${id}`, id, nearest(id, known.keys())));
           continue;
         }
         const read = observeRemembered(id, kinds, value as SeenValue);

@@ -1,6 +1,7 @@
 // What each field of a row can be: the ways it fits from a cell on, with chance and meaning.
 import {matchScheme} from "../scheme/match.ts";
 import type {ReadyScheme} from "../scheme/scheme.ts";
+import {unreadableCell} from "../cell/look-alike.ts";
 import {boundaryChance, insideField} from "../cell/boundary.ts";
 import {noiseOf} from "../cell/noise.ts";
 import type {CellSpan, DateField} from "./parse.ts";
@@ -54,11 +55,19 @@ export function codeFits(row: PrintedRow, from: number, widest: number, prefix: 
   return fits;
 }
 
+/** Whether no cell of a stretch can be read at all: as a date it would say nothing, in very many ways. */
+function blank(row: PrintedRow, from: number, until: number): boolean {
+  for (let i = from; i < until && i < row.cells.length; i++) if (row.cells[i]!.weights !== unreadableCell) return false;
+  return true;
+}
+
 /** A date: by every scheme, and as two to four figures in a way that no scheme explains. */
 export function dateFits(row: PrintedRow, from: number, schemes: readonly ReadyScheme[]): FieldFit[] {
   const fits: FieldFit[] = [];
   for (const scheme of schemes) {
+    if (blank(row, from, from + scheme.widest)) continue;
     matchScheme(scheme, row, from, (until, chance, stated) => {
+      if (blank(row, from, until)) return;
       const months = scheme.months(stated);
       if (months.at.length > 0) fits.push({until, chance, date: {scheme, stated, months, span: {from, until}}});
     });

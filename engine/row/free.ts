@@ -8,6 +8,8 @@ import type {Bracket, CellSpan, DateField, RowParse} from "./parse.ts";
 import type {PrintedRow} from "../cell/printed-row.ts";
 
 const included = 0.4;
+/** Dated ways below this part of the likeliest are left out: a dozen worn figures can be read in thousands of ways that never matter. */
+const trifle = 1e-12;
 
 interface Placed {
   readonly span: CellSpan;
@@ -24,23 +26,29 @@ export function parseFreely(row: PrintedRow, grammar: RowGrammar): RowParse[] {
   const without = (count: number) => (1 - included) ** count;
   const n = row.cells.length;
   const result: RowParse[] = [];
+  let best = 0;
+  const add = (chance: number, date: Placed | null, plant: Placed | null) => {
+    if (chance === 0 || (date && chance <= best * trifle)) return;
+    if (date && chance > best) best = chance;
+    result.push(way(chance, date, plant));
+  };
   const absent = knowsPlants ? without(1) : 1;
 
-  result.push(way(without(knowsPlants ? 2 : 1) * runs.whole(0, n), null, null));
+  add(without(knowsPlants ? 2 : 1) * runs.whole(0, n), null, null);
   for (const date of dates) {
-    result.push(way(included * absent * runs.whole(0, date.span.from) * date.chance * runs.whole(date.span.until, n), date, null));
+    add(included * absent * runs.whole(0, date.span.from) * date.chance * runs.whole(date.span.until, n), date, null);
   }
   for (const plant of plants) {
-    result.push(way(without(1) * included * runs.whole(0, plant.span.from) * plant.chance * runs.whole(plant.span.until, n), null, plant));
+    add(without(1) * included * runs.whole(0, plant.span.from) * plant.chance * runs.whole(plant.span.until, n), null, plant);
     for (const date of dates) {
       const [first, second] = date.span.from < plant.span.from ? [date, plant] : [plant, date];
       if (second.span.from < first.span.until) continue;
       const chance = (included * included) / 2;
       const middle = runs.whole(first.span.until, second.span.from);
-      result.push(way(chance * runs.whole(0, first.span.from) * first.chance * middle * second.chance * runs.whole(second.span.until, n), date, plant));
+      add(chance * runs.whole(0, first.span.from) * first.chance * middle * second.chance * runs.whole(second.span.until, n), date, plant);
     }
   }
-  return result.filter((parse) => parse.chance > 0);
+  return result.filter(({chance, date}) => !date || chance > best * trifle);
 }
 
 function way(chance: number, date: Placed | null, plant: Placed | null): RowParse {

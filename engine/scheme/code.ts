@@ -57,7 +57,7 @@ export interface CodeReading {
 export function readCode(scheme: ReadyScheme, text: string): CodeReading[] {
   const typed = readTypedRow(text);
   if ("slip" in typed || !scheme.span) return [];
-  const exact = {...typed, cells: typed.cells.map((cell) => (cell.doubtful ? cell : {...cell, weights: new Map([[cell.shown, 1]])}))};
+  const exact = {...typed, cells: typed.cells.map((cell) => (cell.doubtful ? cell : {...cell, weights: new Map([[cell.shown, 1]]), top: 1}))};
   const result: CodeReading[] = [];
   matchScheme(scheme, exact, 0, (until, _chance, stated) => {
     if (until !== exact.cells.length) return;

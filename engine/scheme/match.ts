@@ -10,6 +10,9 @@ export type Emit = (until: number, chance: number, stated: Stated) => void;
 
 const isSeparator = (sign: string): sign is Exclude<Separator, ""> => sign === " " || sign === "-" || sign === "." || sign === "/";
 
+/** Characters weighed at less than this part of a cell's likeliest one are not tried: a reader's full table has a long tail of them. */
+const least = 1e-5;
+
 /**
  * Every way in which the scheme's parts fit the row from cell `from` on.
  * A part may fit several texts when cells are doubtful; look-alikes of typed characters are tried too.
@@ -48,8 +51,9 @@ export function matchScheme(scheme: ReadyScheme, row: PrintedRow, from: number, 
           gap = sign;
           continue;
         }
-        const weight = row.cells[position]?.weights.get(sign);
-        if (!weight) continue candidates;
+        const cell = row.cells[position];
+        const weight = cell?.weights.get(sign) ?? 0;
+        if (!cell || weight <= cell.top * least) continue candidates;
         c *= weight * place(position, gap);
         gap = "";
         position++;

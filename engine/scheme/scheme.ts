@@ -25,6 +25,8 @@ export interface ReadyScheme {
   readonly scheme: Scheme;
   readonly parts: readonly ReadyPart[];
   readonly axis: Span;
+  /** The most characters that a code has. */
+  readonly widest: number;
   /** Months in which the scheme was in use at all, on the axis; null when never. */
   readonly span: Span | null;
   /** Weight times window height for each month of the axis. */
@@ -40,13 +42,15 @@ export function readyScheme(id: string, scheme: Scheme, axis: Span): ReadyScheme
   const weights = heights(window, axis);
   for (let i = 0; i < weights.length; i++) weights[i]! *= scheme.weight;
   const remembered = new Map<string, SparseMonths>();
+  const parts = scheme.parts.map((part) => readyPart(part, span));
   return {
     id,
     scheme,
     axis,
     span,
     weights,
-    parts: scheme.parts.map((part) => readyPart(part, span)),
+    parts,
+    widest: parts.reduce((sum, part) => sum + ("free" in part ? part.until : Math.max(0, ...part.map(({text}) => text.length))), 0),
     months(stated) {
       const key = statedKey(stated);
       let found = remembered.get(key);
