@@ -16,7 +16,7 @@ export async function pages(): Promise<Record<string, string>> {
   return {
     "README.md": index,
     "book.md": schemaPage("Entries of a rule book", bookJsonSchema(), "the shapes in `engine/rule/schema.ts`", "How to write a book, with examples: [books](../guide/books.md). The same as JSON Schema for editors: `ticking books schema book`."),
-    "subject.md": schemaPage("Entries of a subject file", subjectJsonSchema(), "the shapes in `rulebooks/subject.ts`", "A book may be a folder: `book.yaml` is its head, every other file holds one subject. What each entry holds inside stands in [entries of a rule book](book.md).", "file"),
+    "subject.md": schemaPage("Entries of a subject file", subjectJsonSchema(), "the shapes in `rulebooks/subject.ts`", "A book may be a folder: `book.yaml` is its head, every other file holds one subject. What each entry holds inside stands in [entries of a rule book](book.md).", "book.md"),
     "garment.md": schemaPage("Entries of a garment", garmentJsonSchema(), "the shape in `engine/rule/garment.ts`", "How to write a garment down: [examine](../guide/examine.md). Under `saw` stands any mark of the books at hand."),
     "finding.md": schemaPage("A finding as JSON", finding, "the shape in `commands/finding-shape.ts`", "What `ticking examine --json` prints. What the numbers mean: [numbers](../guide/numbers.md)."),
     "problems.md": problemsPage(),

@@ -31,13 +31,14 @@ interface Section {
 
 /**
  * A page with one table for every group of entries.
- * @param depth  "file": only what stands at the top; "all": every entry inside, too
+ * @param inside  another page that tells what stands inside the entries; told on this page when left out
  */
-export function schemaPage(title: string, schema: JsonSchema, from: string, introduction: string, depth: "file" | "all" = "all"): string {
+export function schemaPage(title: string, schema: JsonSchema, from: string, introduction: string, inside = ""): string {
   const root = schema as Node;
   const shared = Object.entries(root.$defs ?? {}).map(([name, node]) => ({path: name, node}));
-  const sections = depth === "file" ? [{path: "", node: root}] : joined([{path: "", node: root}, ...shared].flatMap(({path, node}) => sectionsOf(path, node)));
-  return page(title, from, [introduction, ...sections.map(printSection)]);
+  const sections = inside !== "" ? [{path: "", node: root}] : joined([{path: "", node: root}, ...shared].flatMap(({path, node}) => sectionsOf(path, node)));
+  const printed = sections.map((section) => printSection(section, root.$defs ?? {}).replaceAll("](#", `](${inside}#`));
+  return page(title, from, [introduction, ...printed]);
 }
 
 // Places with the same entries stand under one heading, and one-entry forms of the same place in one table.
@@ -60,10 +61,10 @@ function sectionsOf(path: string, node: Node): Section[] {
   const own = node.properties ? [{path, node}] : [];
   const {kinds, common} = splitKinds(node);
   if (kinds.length > 0) return [{path: `${path} of every kind`, node: common}, ...kinds.flatMap(({name, rest}) => sectionsOf(`${path} (${name})`, rest))];
-  return [...own, ...inside(path, node)];
+  return [...own, ...entriesOf(path, node)];
 }
 
-function inside(path: string, node: Node): Section[] {
+function entriesOf(path: string, node: Node): Section[] {
   const named = Object.entries(node.properties ?? {}).flatMap(([key, child]) => sectionsOf(path === "" ? key : `${path}.${key}`, child));
   const each = typeof node.additionalProperties === "object" ? sectionsOf(`${path}.<name>`, node.additionalProperties) : [];
   const listed = node.items ? sectionsOf(`${path}[]`, node.items) : [];
@@ -84,16 +85,25 @@ function splitKinds({oneOf = []}: Node): {kinds: {name: string; rest: Node}[]; c
   return {kinds: rest, common: {properties: Object.fromEntries(shared), required: kinds[0]!.required}};
 }
 
-function printSection({path, node}: Section): string {
+function printSection({path, node}: Section, shared: Readonly<Record<string, Node>>): string {
   const rows = Object.entries(node.properties!).map(([key, child]) => [
-    code(key), cell(kindOf(child)), (node.required ?? []).includes(key) ? "needed" : child.default !== undefined ? `${code(JSON.stringify(child.default))} when left out` : "", cell(child.description ?? ""),
+    code(key), cell(kindOf(child)), (node.required ?? []).includes(key) ? "needed" : child.default !== undefined ? `${code(JSON.stringify(child.default))} when left out` : "", cell(meaningOf(child, shared)),
   ]);
   const says = node.description ? `${node.description[0]!.toUpperCase()}${node.description.slice(1)}.` : "";
   return [`## ${path === "" ? "The file" : path.replaceAll("<", "&lt;")}`, says, table(["entry", "what stands there", "", "meaning"], rows)].filter((part) => part !== "").join("\n\n");
 }
 
+const refName = ({$ref = ""}: Node) => $ref.split("/").at(-1)!;
+
+/** What an entry means: its own words, else those of the shape that stands there. */
+function meaningOf(node: Node, shared: Readonly<Record<string, Node>>): string {
+  const each = typeof node.additionalProperties === "object" ? node.additionalProperties : undefined;
+  const own = node.description ?? (node.$ref ? shared[refName(node)]?.description : undefined);
+  return own ?? (each ? meaningOf(each, shared) : "");
+}
+
 function kindOf(node: Node): string {
-  if (node.$ref) return `a ${node.$ref.split("/").at(-1)}`;
+  if (node.$ref) return `a [${refName(node)}](#${refName(node)})`;
   if (node.const !== undefined) return `\`${String(node.const)}\``;
   if (node.enum) return node.enum.map((one) => `\`${String(one)}\``).join(", ");
   const forms = node.anyOf ?? node.oneOf;
