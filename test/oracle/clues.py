@@ -16,6 +16,8 @@ class Clue:
     temper: Fraction
     shows_code: bool  # a stray one shows a code of its own
     chance: Callable  # (month, case) -> Fraction
+    public: bool = False  # from a public book: its average runs over the whole axis
+    misjudged: Callable = None  # (month, case, months) -> Fraction: the stray part, where it is not the average of `chance`
 
 
 def row_of(row):
@@ -48,11 +50,11 @@ def mark_clue(books, book, name, mark, seen, printer):
         return None
     schemes = [((book["book"], scheme), book["schemes"][scheme]) for scheme in mark.get("schemes", [])]
     return Clue(name, stray(mark), mark.get("piece"), mark.get("copied look", False), temper_of(books, name), mark["kind"] == "repeat",
-                lambda t, world: seen_chance(mark, seen, t, world, schemes, printer))
+                lambda t, world: seen_chance(mark, seen, t, world, schemes, printer), book["kind"] == "public")
 
 
 def label_clue(books, book, saw, reader, code_lists):
-    """Label kind and rows together: one clue."""
+    """Label kind and rows together: one clue. A stray one is a kind misjudged, its rows as they are; a kind not looked at is not misjudged."""
     labels = book["labels"]
     kinds, rows = labels["kinds"], rows_of(saw)
     seen = seen_list(saw["label"]) if "label" in saw else [(kind, Fraction(1)) for kind in kinds] + [("any other", Fraction(1))]
@@ -63,21 +65,34 @@ def label_clue(books, book, saw, reader, code_lists):
         there = {**world, "label": kind}
         return [(key, scheme) for key, scheme in named if (allowed is None or key[1] in allowed) and fits(scheme.get("when"), there)]
 
-    def chance(t, world):
+    def share_of(kind, t, world):
         shares, other = value_shares(kinds, other_weight(labels), t, world)
-        total = Fraction(0)
-        for kind, weight in seen:
-            if kind == "none":
-                share = lost(labels) + (1 - lost(labels)) * shares.get("none", 0)
-            else:
-                share = (1 - lost(labels)) * shares.get(kind, other)
-            if share and rows is not None:
-                layout = kinds[kind].get("rows", []) if kind in kinds else []
-                share *= rows_given(reader, layout, schemes_for(kind, world), t, world, code_lists)
-            total += weight * share
-        return total
+        if kind == "none":
+            return lost(labels) + (1 - lost(labels)) * shares.get("none", 0)
+        return (1 - lost(labels)) * shares.get(kind, other)
 
-    return Clue("label", stray(labels), labels.get("piece"), labels.get("copied look", False), temper_of(books, "label"), True, chance)
+    def with_rows(share, kind, t, world):
+        if not share or rows is None:
+            return share
+        layout = kinds[kind].get("rows", []) if kind in kinds else []
+        return share * rows_given(reader, layout, schemes_for(kind, world), t, world, code_lists)
+
+    def chance(t, world):
+        return sum((weight * with_rows(share_of(kind, t, world), kind, t, world) for kind, weight in seen), Fraction(0))
+
+    means = {}
+
+    def mean_share(kind, world, months):
+        key = (kind, world.get("market"), world.get("type"), world.get("plant"), world.get("lot"))
+        if key not in means:
+            means[key] = sum(share_of(kind, t, world) for t in months) / len(months)
+        return means[key]
+
+    def misjudged(t, world, months):
+        return rate * sum((weight * with_rows(mean_share(kind, world, months), kind, t, world) for kind, weight in seen), Fraction(0))
+
+    rate = stray(labels) if "label" in saw else Fraction(0)
+    return Clue("label", rate, labels.get("piece", "care-label"), labels.get("copied look", False), temper_of(books, "label"), True, chance, False, misjudged)
 
 
 def free_rows_clue(book, reader, code_lists):

@@ -67,7 +67,7 @@ class Finding:
                 self.joint[index][place] += before * here
                 for clue in maker.clues:
                     likelihood = maker.likelihood(clue, t, world)
-                    ratio = clue.stray * maker.base(clue, world) / likelihood if likelihood else 0
+                    ratio = maker.stray_part(clue, t, world) / likelihood if likelihood else 0
                     self.marks_by_ratio[clue.id] = self.marks_by_ratio.get(clue.id, 0) + before * here * ratio
 
     def two_dates(self):

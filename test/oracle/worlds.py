@@ -27,6 +27,10 @@ def conditions(node):
             yield from conditions(below)
 
 
+def listed(values):
+    return values if isinstance(values, list) else [values]
+
+
 def power(value, temper):
     """value ** temper, to 60 figures when the temper is not 1."""
     if temper == 1 or value == 0:
@@ -40,8 +44,9 @@ class Maker:
 
     def __init__(self, name, books, garment, axis):
         self.name, self.books, self.axis = name, books, axis
-        self.saw, self.printer = garment["saw"], Printer()
+        self.saw, self.printer = garment["saw"], Printer(axis)
         self.maker_book = next((book for book in books if book["kind"] == "maker"), None)
+        self.months = [t for t in axis if self.covered(t)]
         self.marks = {key: (book, mark) for book in books for key, mark in book.get("marks", {}).items()}
         self.pieces = {key: piece for book in books for key, piece in book.get("pieces", {}).items()}
         self.seen = {key: seen_list(seen) for key, seen in self.saw.items() if key not in ("label", "rows") and key in self.marks}
@@ -66,6 +71,11 @@ class Maker:
         self.markets = [(self.fixed["market"], Fraction(1))]
         if self.fixed["market"] is None and "market" in subjects and markets:
             self.markets = [(key, Fraction(weight) / sum(markets.values())) for key, weight in markets.items()]
+
+        self.types = [(self.fixed["type"], Fraction(1))]
+        if self.fixed["type"] is None and "type" in subjects:
+            told = {value for when in conditions(spoken) for value in listed(when.get("type", []))}
+            self.types = [(value, Fraction(1, len(told) + 1)) for value in [*sorted(told), "any other"]]
 
         self.label_hidden = "label" in outside_label and not isinstance(known, str)
         if self.label_hidden and has_label:
@@ -95,20 +105,20 @@ class Maker:
         self.clues = [clue for clue in clues if clue]
         self.groups = {}
         for clue in self.clues:
-            self.groups.setdefault(clue.piece or ("alone", clue.id), []).append(clue)
+            self.groups.setdefault(clue.piece if clue.piece in self.pieces else ("alone", clue.id), []).append(clue)
 
     def worlds(self):
         """Every case: market, codes, label kind."""
         kinds = [self.fixed["label"]]
         if self.label_hidden:
             kinds = list(self.maker_book["labels"]["kinds"]) + ["any other"]
-        for (market, _), kind in product(self.markets, kinds):
+        for (market, _), (sort_of_garment, _), kind in product(self.markets, self.types, kinds):
             for values in product(*[self.codes[sort].values() for sort in self.tied]):
-                yield {**self.fixed, "market": market, "label": kind, **dict(zip(self.tied, values))}
+                yield {**self.fixed, "market": market, "type": sort_of_garment, "label": kind, **dict(zip(self.tied, values))}
 
     def case_chance(self, world, t):
         """P(case | month)."""
-        chance = dict(self.markets)[world["market"]]
+        chance = dict(self.markets)[world["market"]] * dict(self.types)[world["type"]]
         if self.label_hidden:
             shares, other = value_shares(self.maker_book["labels"]["kinds"], other_weight(self.maker_book["labels"]), t, world)
             chance *= shares.get(world["label"], other)
@@ -121,7 +131,7 @@ class Maker:
         return chance
 
     def key(self, world):
-        return tuple(world.get(subject) for subject in ("market", "label", "plant", "lot", "fabric"))
+        return tuple(world.get(subject) for subject in ("market", "type", "label", "plant", "lot", "fabric"))
 
     def keep(self, key, work):
         if key not in self.kept:
@@ -131,34 +141,41 @@ class Maker:
     def own(self, clue, t, world):
         return self.keep(("own", clue.id, t, self.key(world)), lambda: clue.chance(t, world))
 
-    def average(self, name, work, world, redraw):
-        """Flat average over the axis; with `redraw` the codes are drawn anew in each month."""
+    def average(self, name, work, world, redraw, months):
+        """Flat average over months; with `redraw` the codes are drawn anew in each month."""
         def total():
             if not redraw:
-                return sum(work(t, world) for t in self.axis) / len(self.axis)
+                return sum(work(t, world) for t in months) / len(months)
             others = [dict(zip(self.tied, values)) for values in product(*[self.codes[sort].values() for sort in self.tied])]
             chance = Fraction(0)
-            for t in self.axis:
+            for t in months:
                 for other in others:
                     there = {**world, **other}
                     share = self.codes_chance(there, t)
                     chance += share * work(t, there) if share else 0
-            return chance / len(self.axis)
+            return chance / len(months)
         case = {**world, **{sort: None for sort in self.tied}} if redraw else world
         return self.keep((name, self.key(case)), total)
 
     def base(self, clue, world):
-        return self.average(("base", clue.id), lambda t, there: self.own(clue, t, there), world, clue.shows_code)
+        months = self.axis if clue.public else self.months
+        return self.average(("base", clue.id), lambda t, there: self.own(clue, t, there), world, clue.shows_code, months)
+
+    def stray_part(self, clue, t, world):
+        """What a mark adds to L by being stray."""
+        if clue.misjudged:
+            return self.keep(("misjudged", clue.id, t, self.key(world)), lambda: clue.misjudged(t, world, self.months))
+        return clue.stray * self.base(clue, world)
 
     def likelihood(self, clue, t, world):
         """L of a mark: its own, or stray."""
-        return (1 - clue.stray) * self.own(clue, t, world) + clue.stray * self.base(clue, world)
+        return (1 - clue.stray) * self.own(clue, t, world) + self.stray_part(clue, t, world)
 
     def mark_patterns(self, clue, t, world):
         """[(chance, stray marks)] of one mark: as made, and stray. A tempered mark has one pattern."""
         if clue.temper != 1:
             return [(power(self.likelihood(clue, t, world), clue.temper), ())]
-        return [((1 - clue.stray) * self.own(clue, t, world), ()), (clue.stray * self.base(clue, world), (clue.id,))]
+        return [((1 - clue.stray) * self.own(clue, t, world), ()), (self.stray_part(clue, t, world), (clue.id,))]
 
     def together(self, clues, t, world):
         """[(chance, stray marks)] of several marks, every pattern."""
@@ -181,7 +198,7 @@ class Maker:
         redraw = any(clue.shows_code for clue in clues)
         elsewhere = []
         for index in range(len(as_made)):
-            mean = self.average(("piece", name, index), lambda s, there: self.together(clues, s, there)[index][0], world, redraw)
+            mean = self.average(("piece", name, index), lambda s, there: self.together(clues, s, there)[index][0], world, redraw, self.months)
             elsewhere.append((rate * mean, as_made[index][1], (name,)))
         return as_made + elsewhere
 
@@ -196,12 +213,14 @@ class Maker:
                 pieces += some_pieces
             yield chance, marks, pieces
 
+    def covered(self, t):
+        """Whether the maker's book, if there is one, covers a month."""
+        covers = self.maker_book["covers"] if self.maker_book else {}
+        first, last = covers.get("from"), covers.get("until")
+        return (not first or month_index(first) <= t) and (not last or t <= month_index(last))
+
     def prior(self, flat):
         """This maker's own prior by month: `flat` (or the owner's) over the months that its book covers."""
-        weights = list(flat)
-        if self.maker_book:
-            covers = self.maker_book["covers"]
-            last = month_index(covers["until"]) if covers.get("until") else self.axis[-1]
-            weights = [weight if month_index(covers["from"]) <= t <= last else Fraction(0) for weight, t in zip(weights, self.axis)]
+        weights = [weight if self.covered(t) else Fraction(0) for weight, t in zip(flat, self.axis)]
         total = sum(weights)
         return [weight / total for weight in weights] if total else weights
