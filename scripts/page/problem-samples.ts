@@ -23,6 +23,7 @@ const here = "my-book.yaml:12";
 export const problemFamilies: readonly Sampled<unknown>[] = [
   sampled("What was seen on a garment", garment, {
     unknownMark: [["saw.lable", "lable", "label"]],
+    otherMakersMark: [["saw.button-stamp", "button-stamp"]],
     unknownValue: [["saw.label", "green-sattin", ["white-cotton", "green-satin"], "green-satin"]],
     notPresence: [["saw.selvedge", "perhaps"]],
     notNumber: [["saw.us.numbers.registered-numbers.rn-number", "worn away"]],
