@@ -47,7 +47,7 @@ function wrongWorlds(source: Source) {
 
 function commitOf(): string | null {
   try {
-    return execFileSync("git", ["rev-parse", "--short", "HEAD"], {encoding: "utf8"}).trim();
+    return execFileSync("git", ["rev-parse", "--short", "HEAD"], {encoding: "utf8", stdio: ["ignore", "pipe", "ignore"]}).trim();
   } catch {
     return null;
   }
