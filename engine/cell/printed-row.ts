@@ -5,6 +5,9 @@ import {typedCell, unreadableCell, type CellWeights} from "./look-alike.ts";
 /** What can stand between two neighbouring characters. */
 export const separators = ["", " ", "-", ".", "/"] as const;
 export type Separator = (typeof separators)[number];
+/** Whether a sign is a separator. */
+export const isSeparator = (sign: unknown): sign is Exclude<Separator, ""> => sign === " " || sign === "-" || sign === "." || sign === "/";
+
 /** Weight of each separator at one boundary, in the order of `separators`; a plain typed boundary has a single 1. */
 export type BoundaryWeights = readonly number[];
 

@@ -2,7 +2,7 @@
 import {divergenceBits, normalized, sum} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {heavyCases, rescoped, totalOf, type CaseJoint, type Evaluation} from "../infer/evaluate.ts";
-import {everything, type Scope} from "../infer/factors.ts";
+import {everything, type Scope} from "../infer/factor.ts";
 import {cutTo, rowsId} from "../infer/evidence.ts";
 import {addView} from "../infer/views.ts";
 import {repeatAverage} from "../infer/repeats.ts";

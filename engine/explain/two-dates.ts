@@ -1,5 +1,6 @@
 // One date or two? A reproduction copies what shows and betrays itself in what the law or the supply chain put in later.
-import {factorsOf, type Scope} from "../infer/factors.ts";
+import type {Scope} from "../infer/factor.ts";
+import {factorsOf} from "../infer/factors.ts";
 import {findMark, rowsId, type Evidence} from "../infer/evidence.ts";
 import type {CaseJoint, Evaluation} from "../infer/evaluate.ts";
 import {affine, multiplyInto, normalized, sum} from "../num/vector.ts";

@@ -4,7 +4,8 @@ import {constant} from "../mark/ready-mark.ts";
 import type {Case} from "../rule/when.ts";
 import {casesOf, type CaseSpace, type WeighedCase} from "./cases.ts";
 import type {Evidence, Seen} from "./evidence.ts";
-import {everything, factorsOf, type Factor, type Scope} from "./factors.ts";
+import {everything, type Factor, type Scope} from "./factor.ts";
+import {factorsOf} from "./factors.ts";
 
 export interface CaseJoint {
   readonly case: Case;

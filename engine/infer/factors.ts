@@ -4,28 +4,10 @@ import {constant} from "../mark/ready-mark.ts";
 import {caseKey, type Case} from "../rule/when.ts";
 import {labelMatters, type CaseSpace} from "./cases.ts";
 import {rowsId, type Evidence} from "./evidence.ts";
-import {hubFactor, type Hub} from "./hub.ts";
+import type {Factor, Scope} from "./factor.ts";
+import {hubFactor} from "./hub.ts";
 import {labelPiece, mixStray, productOf, sortPieces, type SeenPiece} from "./pieces.ts";
 import {labelId} from "./ready-book.ts";
-
-/** A vector over months that multiplies the others, and the marks that it is made of. */
-export interface Factor {
-  /** Set when this is the label with all that hangs on it. */
-  readonly hub: Hub | null;
-  readonly ids: readonly string[];
-  readonly pieces: readonly string[];
-  readonly vector: Float64Array;
-}
-
-/** Which marks take part, and, to ask what a stray piece would mean, a piece fixed as stray or not. */
-export interface Scope {
-  keep(id: string): boolean;
-  readonly fixed?: {readonly piece: string; readonly stray: boolean};
-  /** Only the part in which the label kind was misjudged. */
-  readonly misjudged?: boolean;
-}
-
-export const everything: Scope = {keep: () => true};
 
 /** The factors of a case, the hub (label, rows, repeats) first when there is one. */
 export function factorsOf(evidence: Evidence, space: CaseSpace, in_: Case, scope: Scope): Factor[] {
@@ -43,7 +25,7 @@ export function factorsOf(evidence: Evidence, space: CaseSpace, in_: Case, scope
   for (const piece of pieces) {
     if (inHub(piece)) continue;
     const product = productOf(piece.marks, in_, evidence.view);
-    factors.push({hub: null, ids: piece.marks.map(({mark}) => mark.id), pieces: [piece.piece.id], vector: mixFixed(product, piece, scope)});
+    factors.push({hub: null, ids: piece.marks.map(({mark}) => mark.id), pieces: [piece.piece.id], vector: mixFixed(product, piece, scope), own: product});
   }
   return factors;
 }

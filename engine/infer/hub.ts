@@ -4,33 +4,13 @@ import {constant} from "../mark/ready-mark.ts";
 import type {Case} from "../rule/when.ts";
 import type {CaseSpace} from "./cases.ts";
 import {rowsId, type Evidence} from "./evidence.ts";
-import type {Factor, Scope} from "./factors.ts";
+import type {Factor, Hub, HubTerm, Scope} from "./factor.ts";
 import {kindsOf, rowsChance} from "./label-rows.ts";
 import {labelPiece, productOf, type SeenPiece} from "./pieces.ts";
 import {labelId} from "./ready-book.ts";
 import {repeatMarginal, tiesAlone, tiesOf, type StrayChance, type TiedRepeat, type Ties} from "./repeats.ts";
 
 const noneApart: CaseSpace["apart"] = {market: [], type: [], plant: [], lot: [], label: []};
-
-/**
- * One way in which the hub's pieces belong or are stray. The label's rows enter tied to the repeats that belong,
- * and, were the label itself stray, averaged over the months.
- */
-export interface HubTerm {
-  readonly ties: Ties;
-  /** Chance by month of the other marks on the hub's pieces, all stray rates included, the label belonging. */
-  readonly own: Float64Array;
-  /** Chance by month with the label stray; multiplies the average of label and marks on it. */
-  readonly stray: Float64Array;
-}
-
-export interface Hub {
-  readonly terms: readonly HubTerm[];
-  /** Marks on the label's piece beside label kind and rows. */
-  readonly onLabel: Float64Array;
-  readonly withLabel: boolean;
-  readonly untied: Ties;
-}
 
 /** Takes the hub apart into terms. Formula: docs/model.md, sections 5 and 6. */
 function hubOf(evidence: Evidence, space: CaseSpace, in_: Case, pieces: readonly SeenPiece[], withLabel: boolean, scope: Scope): Hub {
@@ -110,7 +90,7 @@ export function hubFactor(evidence: Evidence, space: CaseSpace, in_: Case, piece
   if (withLabel && evidence.label) ids.push(labelId);
   if (withLabel && evidence.rows.length > 0) ids.push(rowsId);
   const names = pieces.map(({piece}) => piece.id);
-  return {hub, ids, pieces: [...new Set(withLabel ? [labelPiece(evidence).id, ...names] : names)], vector};
+  return {hub, ids, pieces: [...new Set(withLabel ? [labelPiece(evidence).id, ...names] : names)], vector, own: vector};
 }
 
 function strayRange(piece: string, stray: number, {fixed}: Scope): StrayChance {

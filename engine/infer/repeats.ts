@@ -1,6 +1,7 @@
 // Codes repeated elsewhere on the garment, made ready for tying to the label's rows.
 import {affine, mean, multiplyInto} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
+import {innerBoundaries} from "../row/fields.ts";
 import {codeNames, type CodeName} from "../row/parse.ts";
 import {anyCode, trueChance, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
 import {anyOther, type Case} from "../rule/when.ts";
@@ -42,7 +43,11 @@ function repeatSight(book: ReadyBook, {mark, texts}: SeenRepeat): RepeatSight {
   if (!known) sights.set(book, (known = new WeakMap()));
   let found = known.get(texts);
   if (!found) {
-    const cells = texts.map(({row, weight}) => ({cells: row.cells.map((cell) => cell.weights), weight, shown: row.text}));
+    const cells = texts.map(({row, weight}) => ({
+      cells: row.cells.map((cell) => cell.weights),
+      weight: weight * innerBoundaries(row, 0, row.cells.length),
+      shown: row.text,
+    }));
     const share = repeatShare(mark.mark, book.axis);
     const chance = affine(trueChance(cells, share, book.codes[mark.mark.of]!), 1 - mark.mark.lost);
     known.set(texts, (found = {id: ++lastSight, texts: cells, share, chance, mean: mean(chance)}));

@@ -5,7 +5,7 @@ import {readTypedRow} from "../cell/printed-row.ts";
 import {marketWeights} from "../infer/cases.ts";
 import {evaluate, heavyCases, rescoped, type CaseJoint, type Evaluation} from "../infer/evaluate.ts";
 import {rowsId, type Seen} from "../infer/evidence.ts";
-import {everything} from "../infer/factors.ts";
+import {everything} from "../infer/factor.ts";
 import {kindsOf} from "../infer/label-rows.ts";
 import {pieceRule} from "../infer/pieces.ts";
 import {labelId, repeatShare, type ReadyBook} from "../infer/ready-book.ts";
@@ -154,7 +154,7 @@ function pieceStray(asked: Asked, scaled: readonly Scaled[], piece: string): Pie
     cases.forEach(({c, offset}, i) => {
       const scale = total > 0 ? mass / total : 0;
       const factor = c.factors.find(({pieces}) => pieces.includes(piece));
-      const months = factor ? normalized(factor.vector) : null;
+      const months = factor ? normalized(factor.own) : null;
       const weight = scale * sum(strays[i]!);
       for (let t = 0; t < strays[i]!.length; t++) {
         away[offset + t]! += strays[i]![t]! * scale;

@@ -2,10 +2,10 @@
 import {matchScheme} from "../scheme/match.ts";
 import type {ReadyScheme} from "../scheme/scheme.ts";
 import {unreadableCell} from "../cell/look-alike.ts";
-import {boundaryChance, insideField} from "../cell/boundary.ts";
+import {boundaryChance, insideField, listedSeparator} from "../cell/boundary.ts";
 import {noiseOf} from "../cell/noise.ts";
 import type {CellSpan, DateField} from "./parse.ts";
-import type {PrintedRow} from "../cell/printed-row.ts";
+import {isSeparator, type PrintedRow, type Separator} from "../cell/printed-row.ts";
 
 export interface FieldFit {
   readonly until: number;
@@ -78,16 +78,22 @@ export function dateFits(row: PrintedRow, from: number, schemes: readonly ReadyS
   return fits;
 }
 
-/** Fixed characters. */
+/** Fixed characters; a separator among them is one that the layout lists. */
 export function textFits(row: PrintedRow, from: number, text: string): FieldFit[] {
   let chance = 1;
   let at = from;
+  let gap: Separator = "";
   for (const sign of text.toUpperCase()) {
+    if (isSeparator(sign)) {
+      gap = sign;
+      continue;
+    }
     if (!/[0-9A-Z]/.test(sign)) continue;
     const weight = row.cells[at]?.weights.get(sign);
     if (!weight) return [];
     chance *= weight;
-    if (at > from) chance *= boundaryChance(row.boundaries[at - 1]!, insideField);
+    if (at > from) chance *= boundaryChance(row.boundaries[at - 1]!, gap === "" ? insideField : listedSeparator(gap));
+    gap = "";
     at++;
   }
   return at > from ? [{until: at, chance}] : [];

@@ -4,7 +4,7 @@ import type {ReadyScheme} from "../scheme/scheme.ts";
 import {boundaryChance, joinedFields, listedSeparator} from "../cell/boundary.ts";
 import {codeFits, dateFits, figureFits, textFits, type FieldFit} from "./fields.ts";
 import {parseKey, type Bracket, type CodeName, type RowParse} from "./parse.ts";
-import type {PrintedRow, Separator} from "../cell/printed-row.ts";
+import {isSeparator, type PrintedRow, type Separator} from "../cell/printed-row.ts";
 
 /** What the rows of a maker are made of: schemes, the widest code of each list, prefixes, widths of the plain figures. */
 export interface RowGrammar {
@@ -20,7 +20,6 @@ interface Way extends Omit<RowParse, "brackets"> {
 }
 
 type Field = LayoutRow["fields"][number];
-const isSeparator = (field: Field): field is " " | "-" | "." | "/" => field === " " || field === "-" || field === "." || field === "/";
 
 /**
  * Every way to read a row by a layout, ways with the same date and codes joined into one.

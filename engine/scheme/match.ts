@@ -1,14 +1,12 @@
 // Reads a code scheme off the cells of a row: every way it fits, with its chance and what it would state.
 import {boundaryChance, insideField, listedSeparator} from "../cell/boundary.ts";
 import {noiseOf} from "../cell/noise.ts";
-import type {PrintedRow, Separator} from "../cell/printed-row.ts";
+import {isSeparator, type PrintedRow, type Separator} from "../cell/printed-row.ts";
 import type {ReadyScheme} from "./scheme.ts";
 import type {Stated} from "./stated.ts";
 
 /** One way a scheme fits: cells up to `until` (not included), the chance of seeing them, what they state. */
 export type Emit = (until: number, chance: number, stated: Stated) => void;
-
-const isSeparator = (sign: string): sign is Exclude<Separator, ""> => sign === " " || sign === "-" || sign === "." || sign === "/";
 
 /** Characters weighed at less than this part of a cell's likeliest one are not tried: a reader's full table has a long tail of them. */
 const least = 1e-5;
