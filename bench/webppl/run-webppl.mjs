@@ -13,7 +13,7 @@ globalThis.outside = {
   now: () => performance.now(),
   report(found, ms) {
     times.push(ms);
-    const posterior = new Array(globalThis.given.months).fill(0);
+    const posterior = Array.from({length: globalThis.given.months}, () => 0);
     const makers = {};
     for (const one of found.support()) {
       const p = Math.exp(found.score(one));

@@ -1,0 +1,51 @@
+// How fast, how large: npm run bench [-- --rounds 5] [--only one,batch,outside,browser,loading] [--long [--lines 1000000]]
+// Prints a table and adds a line to history.jsonl. Nothing here is a test.
+import {execFileSync} from "node:child_process";
+import {appendFileSync} from "node:fs";
+import {cpus} from "node:os";
+import {fileURLToPath} from "node:url";
+import {parseArgs} from "node:util";
+import {measureBatch} from "./batch-speed.ts";
+import {measureBrowserSize} from "./browser-size.ts";
+import {isMet, printLine, type Line, type Skipped} from "./line.ts";
+import {measureLoading} from "./loading.ts";
+import {measureMemory} from "./memory.ts";
+import {measureOne} from "./one-garment.ts";
+import {measureOutside} from "./outside-speed.ts";
+import {benchWorld} from "./world.ts";
+
+const {values} = parseArgs({
+  options: {rounds: {type: "string", default: "5"}, garments: {type: "string", default: "300"}, only: {type: "string"}, long: {type: "boolean", default: false}, lines: {type: "string", default: "1000000"}},
+});
+const rounds = Number(values.rounds);
+const world = benchWorld(Number(values.garments));
+
+const sections: Readonly<Record<string, () => readonly (Line | Skipped)[] | Promise<readonly (Line | Skipped)[]>>> = {
+  one: () => measureOne(world, rounds),
+  batch: () => measureBatch(world, rounds),
+  outside: () => measureOutside(rounds),
+  browser: () => measureBrowserSize(world.books),
+  loading: () => measureLoading(world, rounds),
+  ...(values.long ? {memory: () => measureMemory(world, Number(values.lines))} : {}),
+};
+
+const taken: Line[] = [];
+for (const [name, measure] of Object.entries(sections)) {
+  if (values.only && !values.only.split(",").includes(name)) continue;
+  for (const line of await measure()) {
+    console.log(printLine(line));
+    if (!("skipped" in line)) taken.push(line);
+  }
+}
+
+const numbers = Object.fromEntries(taken.map((line) => [line.name, {value: Number(line.value.toPrecision(4)), unit: line.unit, met: isMet(line)}]));
+const history = {bench: "speed", at: new Date().toISOString(), commit: commitOf(), node: process.version, cpus: cpus().length, numbers};
+appendFileSync(fileURLToPath(new URL("history.jsonl", import.meta.url)), `${JSON.stringify(history)}\n`);
+
+function commitOf(): string | null {
+  try {
+    return execFileSync("git", ["rev-parse", "--short", "HEAD"], {encoding: "utf8"}).trim();
+  } catch {
+    return null;
+  }
+}
