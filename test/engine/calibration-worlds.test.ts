@@ -19,8 +19,8 @@ function acrossWorlds(book: Book, worlds: number, each: number, seed: number, wo
 const held90 = (scores: Scores) => binOf(scores.sets[1]!);
 
 describe("every window of the world is a year off, one way or the other", () => {
-  // Floors: own choice, some four standard errors below what was measured when they were set.
-  for (const {book, each, floor} of [{book: gorsehill, each: 100, floor: 0.85}, {book: saltmarsh, each: long ? 100 : 8, floor: 0.75}]) {
+  // Floors: own choice, four standard errors below what ten thousand draws gave (0.896 and 0.916).
+  for (const {book, each, floor} of [{book: gorsehill, each: 100, floor: 0.865}, {book: saltmarsh, each: long ? 100 : 8, floor: 0.82}]) {
     test(`the 90 % set of ${book.book} still holds most of the truth`, () => {
       const {so, said, count} = held90(acrossWorlds(book, long ? 100 : 20, each, 301, (random) => wrongWindows(book, 12, random)));
       console.log(`${book.book}, windows a year off: the 90 % set says ${said.toFixed(3)} and holds ${so.toFixed(3)} of ${count}`);
