@@ -115,10 +115,10 @@ export function arranged(
 
 /** The rows that gain most by standing on a line of the layout; see `mostPlaced`. */
 function placedRows(most: readonly (readonly number[])[], free: number): boolean[] {
-  if (most.length <= mostPlaced) return most.map(() => true);
+  let left = mostPlaced(most.length);
+  if (left === most.length) return most.map(() => true);
   const gain = most.map((line) => Math.max(0, ...line.slice(0, free)) / Math.max(line[free]!, 1e-300));
-  const least = [...gain].sort((a, b) => b - a)[mostPlaced - 1]!;
-  let left = mostPlaced;
+  const least = [...gain].sort((a, b) => b - a)[left - 1]!;
   return gain.map((g) => g >= least && left-- > 0);
 }
 

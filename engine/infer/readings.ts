@@ -1,5 +1,5 @@
 // How the printed rows can be understood, each way with its probability given everything seen.
-import {affine, multiplyInto, sum, times} from "../num/vector.ts";
+import {addInto, affine, multiplyInto, sum, times} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addJoined} from "../row/label-rows.ts";
 import {codesKey, type Bracket, type CellSpan, type RowParse} from "../row/parse.ts";
@@ -45,7 +45,7 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
   const {evidence, space} = evaluation;
   const book = evidence.view.own;
   if (!book?.label || evidence.rows.length === 0) return [];
-  const masses: Map<string, Mass>[] = evidence.rows.map(() => new Map());
+  const open = new Map<string, OpenParses>();
   for (const c of heavyCases(evaluation)) {
     const hub = c.factors.find((factor) => factor.hub);
     if (!hub?.hub) continue;
@@ -55,11 +55,22 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
       for (const {kind, chance} of kindsOf(book.label, evidence.label, c.case, space.apart, evidence.rows.length)) {
         const weight = times(coefficient, chance);
         const context = rowContext(book, book.label, kind, c.case, ties);
-        addKind(evaluation, layoutOf(book.label, kind), context, weight, masses);
+        addKind(evaluation, layoutOf(book.label, kind), context, weight, open);
       }
     }
   }
+  const masses: Map<string, Mass>[] = evidence.rows.map(() => new Map());
+  for (const {o, line, context, tie, rest} of open.values()) addParses(book.parse(evidence.rows[o]!, line).parses, evidence.rows[o]!, context, tie, rest, masses[o]!);
   return evidence.rows.map((row, o) => ({row, readings: finish(row, masses[o]!, book.axis.from)}));
+}
+
+/** One row on one line in one context, with what everything else makes of its months; label kinds alike in these share it. */
+interface OpenParses {
+  readonly o: number;
+  readonly line: LayoutRow | null;
+  readonly context: RowContext;
+  readonly tie: TieKey;
+  readonly rest: Float64Array;
 }
 
 /** What multiplies label kind and rows, by the ties they enter with: a coefficient for each month. */
@@ -83,13 +94,13 @@ function coefficients(hub: NonNullable<Evaluation["cases"][number]["factors"][nu
   return result;
 }
 
-function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: RowContext, weight: Float64Array, masses: Map<string, Mass>[]): void {
+function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: RowContext, weight: Float64Array, open: Map<string, OpenParses>): void {
   const {evidence} = evaluation;
   const total = sum(evaluation.joint);
   const book = evidence.view.own!;
   const table = rowTable(book, layout, evidence.rows, context);
   const possible = arranged(evidence.rows, layout, book.label!.extra, table, context, evidence.trifle).kept;
-  evidence.rows.forEach((row, o) => {
+  evidence.rows.forEach((_, o) => {
     for (const line of new Set(possible.map(({lines}) => lines[o]!))) {
       const keys = [...table[o]![line ?? layout.length]!.keys()];
       for (const key of keys) {
@@ -99,10 +110,22 @@ function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: 
         }
         multiplyInto(rest, weight);
         if (!worthTelling(rest, table[o]![line ?? layout.length]!.get(key)!, total)) continue;
-        addParses(book.parse(row, line === null ? null : layout[line]!).parses, row, context, key, rest, masses[o]!);
+        const id = `${o}|${line === null ? "" : lineId(layout[line]!)}|${key}|${context.key}`;
+        const same = open.get(id);
+        if (same) addInto(same.rest, rest);
+        else open.set(id, {o, line: line === null ? null : layout[line]!, context, tie: key, rest});
       }
     }
   });
+}
+
+const lineIds = new WeakMap<LayoutRow, number>();
+let lastLine = 0;
+
+function lineId(line: LayoutRow): number {
+  let id = lineIds.get(line);
+  if (id === undefined) lineIds.set(line, (id = ++lastLine));
+  return id;
 }
 
 /** Whether all ways to read a row so hold more than a millionth of the probability; what is less is not told. */

@@ -95,18 +95,20 @@ export function coveredSpan(book: Book, axis: Span): Span | null {
   return from <= until ? {from: monthIndex(from), until: monthIndex(until)} : null;
 }
 
-/** Remembers the newest thousand results for each layout row. */
+/** Remembers the newest results, a few thousand in all, so that memory stays flat however long a batch is. */
 class Remembered<T> {
-  private readonly maps = new Map<LayoutRow | null, Map<string, T>>();
+  private readonly results = new Map<string, T>();
+  private readonly lines = new Map<LayoutRow | null, number>();
 
   at(layout: LayoutRow | null, key: string, make: () => T): T {
-    let map = this.maps.get(layout);
-    if (!map) this.maps.set(layout, (map = new Map()));
-    let found = map.get(key);
+    let line = this.lines.get(layout);
+    if (line === undefined) this.lines.set(layout, (line = this.lines.size));
+    const whole = `${line}|${key}`;
+    let found = this.results.get(whole);
     if (found === undefined) {
       found = make();
-      if (map.size >= 1000) map.delete(map.keys().next().value!);
-      map.set(key, found);
+      if (this.results.size >= 3000) this.results.delete(this.results.keys().next().value!);
+      this.results.set(whole, found);
     }
     return found;
   }

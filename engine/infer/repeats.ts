@@ -68,7 +68,7 @@ export function repeatMarginal(book: ReadyBook, repeat: SeenRepeat): Float64Arra
 }
 
 const tied = new WeakMap<ReadyBook, Map<string, Ties>>();
-const mostTies = 2000;
+const mostTies = 500;
 
 /** The ties that a case needs: codes with repeats, and codes that rules tell apart. */
 export function tiesOf(book: ReadyBook, repeats: readonly TiedRepeat[], in_: Case, apart: CaseSpace["apart"]): Ties {

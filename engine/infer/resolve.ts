@@ -29,7 +29,7 @@ export interface Resolver {
   resolve(garment: Garment): {seen: Seen; problems: Problem[]};
 }
 
-const mostRemembered = 20_000;
+const mostRemembered = 4000;
 
 /**
  * @param known  marks of the books that hold for the garment

@@ -66,8 +66,8 @@ export function readyMark(id: string, book: string, mark: Mark, temper: number, 
       found = remembered.get(key);
       if (!found) {
         found = compute(seen, in_);
-        // Printed texts and numbers are too many to keep all; the newest few thousand serve a batch well enough.
-        if (remembered.size >= 4096) remembered.delete(remembered.keys().next().value!);
+        // Printed texts and numbers are too many to keep all; the newest few hundred serve a batch well enough.
+        if (remembered.size >= 256) remembered.delete(remembered.keys().next().value!);
         remembered.set(key, found);
       }
       byCase.set(case_, found);

@@ -15,10 +15,11 @@ export interface Group {
 /**
  * Mutual information of month and outcome in bits: Σ P(t, o) log2 (P(t, o) / (P(t) P(o))). Outcomes of one name are one outcome in all groups.
  * @param months  probability of each month, the sum of the groups' joints
+ * @param only    the months that count; all when left out
  * @edge          0 for a look that says nothing; never below 0
  * @source        Lindley 1956, Annals of Mathematical Statistics 27:986-1005; checked against MacKay 2003, exercise 4.1 and examples 9.5-9.9
  */
-export function expectedBits(groups: readonly Group[], months: Float64Array): Bits {
+export function expectedBits(groups: readonly Group[], months: Float64Array, only: Int32Array = everyMonth(months.length)): Bits {
   const byName = new Map<string, (readonly [Group, Outcome])[]>();
   for (const group of groups) {
     for (const outcome of group.outcomes) {
@@ -29,37 +30,43 @@ export function expectedBits(groups: readonly Group[], months: Float64Array): Bi
   }
   let total = 0;
   const scratch = new Float64Array(months.length);
-  for (const list of byName.values()) total += informationOf(list, months, scratch);
+  for (const list of byName.values()) total += informationOf(list, months, only, scratch);
   return bits(Math.max(0, total));
 }
 
-function informationOf(list: readonly (readonly [Group, Outcome])[], months: Float64Array, scratch: Float64Array): number {
-  const single = list.every(([, {at, base}]) => at && base === 0) ? list.flatMap(([{offset = 0, lead = 0}, {at}]) => Array.from(at!, (t) => t - lead + offset)) : null;
-  for (const [{joint, offset = 0, lead = 0}, outcome] of list) addJoint(scratch, joint, offset, lead, outcome);
+const everyMonth = (n: number) => Int32Array.from({length: n}, (_, t) => t);
+
+function informationOf(list: readonly (readonly [Group, Outcome])[], months: Float64Array, only: Int32Array, scratch: Float64Array): number {
+  for (const [group, outcome] of list) addJoint(scratch, group, outcome, only);
+  const named = list.every(([, {at, base}]) => at && base === 0);
+  // With a base every month counts; months named beside it are among them or hold next to nothing.
+  const touched = named ? new Set(list.flatMap(([{offset = 0, lead = 0}, {at}]) => Array.from(at!, (t) => t - lead + offset))) : only;
   let chance = 0;
-  if (single) for (const t of new Set(single)) chance += scratch[t] ?? 0;
-  else for (let t = 0; t < scratch.length; t++) chance += scratch[t]!;
+  for (const t of touched) chance += scratch[t] ?? 0;
   let information = 0;
-  const add = (t: number) => {
-    const both = scratch[t]!;
+  for (const t of touched) {
+    const both = scratch[t] ?? 0;
     if (both > 1e-13) information += both * Math.log2(both / (months[t]! * chance));
     scratch[t] = 0;
-  };
-  if (single) for (const t of new Set(single)) add(t);
-  else for (let t = 0; t < scratch.length; t++) if (scratch[t] !== 0) add(t);
+  }
+  if (!named) scratch.fill(0);
   return information;
 }
 
 /** Adds the joint probability of month and outcome. */
-function addJoint(into: Float64Array, joint: Float64Array, offset: number, lead: number, {at, chance, base}: Outcome): void {
+function addJoint(into: Float64Array, {joint, offset = 0, lead = 0}: Group, {at, chance, base}: Outcome, only: Int32Array): void {
   const n = joint.length;
-  if (base > 0) for (let t = 0; t < n; t++) into[t + offset]! += joint[t]! * base;
   if (at) {
     for (let i = 0; i < at.length; i++) {
       const t = at[i]! - lead;
       if (t >= 0 && t < n) into[t + offset]! += joint[t]! * chance[i]!;
     }
-  } else for (let t = 0; t < n; t++) into[t + offset]! += joint[t]! * chance[t + lead]!;
+    if (base === 0) return;
+  }
+  for (let i = 0; i < only.length; i++) {
+    const t = only[i]! - offset;
+    if (t >= 0 && t < n) into[t + offset]! += joint[t]! * (at ? base : base + chance[t + lead]!);
+  }
 }
 
 /** Outcomes with the entropy of the outcome in each month, worked out once. */

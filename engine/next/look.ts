@@ -64,7 +64,7 @@ export function nextLooks(asked: Asked): NextLook[] {
   const spread = spreadOf(asked, scaled);
   const looks: NextLook[] = [];
   for (const [id, {mark, book}] of unseen(asked)) {
-    const worth = mark.mark.kind === "repeat" ? repeatBits(asked, scaled, mark as ReadyMark & {mark: RepeatMark}) : markBits(asked, scaled, mark, spread);
+    const worth = mark.mark.kind === "repeat" ? repeatBits(asked, scaled, mark as ReadyMark & {mark: RepeatMark}, spread) : markBits(asked, scaled, mark, spread);
     if (worth > leastBits) looks.push(look(id, mark.mark.name, mark.mark.place, book, worth));
   }
   const rows = asked.skip.has(rowsId) ? null : rowsLook(asked, scaled);
@@ -118,7 +118,7 @@ function markBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark, spre
       groups.set(key, {joint: s.joint.slice(), offset: s.offset, outcomes, lead: each[i] ? view.axis.from - mark.axis.from : 0});
     }
   });
-  return expectedBits([...groups.values()], asked.posterior);
+  return expectedBits([...groups.values()], asked.posterior, spread.support.at);
 }
 
 /** The answer as the looks need it: its months, and for each piece the chance that it is stray. */
@@ -170,7 +170,7 @@ function pieceStray(asked: Asked, scaled: readonly Scaled[], piece: string): Pie
 }
 
 /** Turning the button over: the codes that the rows leave open, each weighed as if it stood there. */
-function repeatBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark & {mark: RepeatMark}): Bits {
+function repeatBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark & {mark: RepeatMark}, spread: Spread): Bits {
   const of = mark.mark.of;
   const told = asked.readings.flatMap(({readings}) => readings.filter(({probability}) => probability > 0.01).map((reading) => reading[of]));
   const texts = [...new Set(told.filter((text): text is string => text !== null))].slice(0, 5);
@@ -187,7 +187,7 @@ function repeatBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark & {
     for (const s of cases) addInto(joint, s.joint);
     return [{joint, offset: cases[0]!.offset, outcomes: supposed(evaluation, asked.seen, mark, texts, present)}];
   });
-  return expectedBits(groups, asked.posterior);
+  return expectedBits(groups, asked.posterior, spread.support.at);
 }
 
 function codeOutcomesAlone(codes: NonNullable<ReadyBook["codes"]["plant"]>, stray: number, present: Float64Array): readonly Outcome[] {

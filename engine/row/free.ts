@@ -11,6 +11,9 @@ const included = 0.4;
 /** Dated ways below this part of the likeliest are left out: a dozen worn figures can be read in thousands of ways that never matter. */
 const trifle = 1e-12;
 
+/** At most this many pairs of a date and a plant are tried in one row. */
+const mostPairs = 10_000;
+
 interface Placed {
   readonly span: CellSpan;
   readonly chance: number;
@@ -20,8 +23,9 @@ interface Placed {
 /** Every way to read a row of unknown layout. Chances follow docs/model.md, section 5. */
 export function parseFreely(row: PrintedRow, grammar: RowGrammar): RowParse[] {
   const runs = noiseRuns(row);
-  const dates = placedDates(row, grammar.schemes);
+  const every = placedDates(row, grammar.schemes);
   const plants = grammar.codes.plant ? placedPlants(row, grammar.codes.plant.widest) : [];
+  const dates = likeliest(every, mostPairs / Math.max(1, plants.length));
   const knowsPlants = grammar.codes.plant !== null;
   const without = (count: number) => (1 - included) ** count;
   const n = row.cells.length;
@@ -49,6 +53,12 @@ export function parseFreely(row: PrintedRow, grammar: RowGrammar): RowParse[] {
     }
   }
   return result.filter(({chance, date}) => !date || chance > best * trifle);
+}
+
+/** The likeliest of many; a row so long that it can be read in tens of thousands of ways says nothing anyway. */
+function likeliest(placed: readonly Placed[], most: number): readonly Placed[] {
+  if (placed.length <= most) return placed;
+  return [...placed].sort((a, b) => b.chance - a.chance || a.span.from - b.span.from).slice(0, Math.max(1, Math.floor(most)));
 }
 
 function way(chance: number, date: Placed | null, plant: Placed | null): RowParse {

@@ -12,8 +12,8 @@ export interface Arrangement {
 const orderly = 0.9;
 const wrongPlace = 0.05;
 
-/** Rows that may stand on any line when there are more than this many; the others are taken as extra rows. */
-export const mostPlaced = 5;
+/** With more than five rows only the three that fit lines best may stand on any line; the others are taken as extra rows. */
+export const mostPlaced = (rows: number): number => (rows <= 5 ? rows : 3);
 
 const skeletons = new WeakMap<readonly LayoutRow[], Map<string, readonly Arrangement[]>>();
 
@@ -157,26 +157,28 @@ function topValue(chance: Float64Array | number): number {
   return most;
 }
 
+/** Row by row, keeping apart which codes are tied so far: several rows can show the same code. */
 function addWalked(into: Float64Array, rows: readonly RowChance[], factor: number, context: RowContext): void {
-  const walk = (o: number, mask: number, product: number, vectors: readonly Float64Array[]): void => {
-    if (product === 0) return;
-    const row = rows[o];
-    if (row) {
+  const n = into.length;
+  let states = new Map<number, Float64Array>([[0, new Float64Array(n).fill(factor)]]);
+  for (const row of rows) {
+    const next = new Map<number, Float64Array>();
+    for (const [mask, state] of states) {
       for (const [key, chance] of row) {
         const to = tieStep(mask, key, context.tied.length);
         if (to === null) continue;
-        if (typeof chance === "number") walk(o + 1, to, product * chance, vectors);
-        else walk(o + 1, to, product, [...vectors, chance]);
+        let total = next.get(to);
+        if (!total) next.set(to, (total = new Float64Array(n)));
+        if (typeof chance === "number") for (let t = 0; t < n; t++) total[t]! += state[t]! * chance;
+        else for (let t = 0; t < n; t++) total[t]! += state[t]! * chance[t]!;
       }
-      return;
     }
-    const all = [...vectors];
-    context.tied.forEach((name, i) => {
-      if (!(mask & (1 << i))) all.push(context.ties[name]!.alone);
-    });
-    addProduct(into, product, all);
-  };
-  walk(0, 0, factor, []);
+    states = next;
+  }
+  for (const [mask, state] of states) {
+    const alone = context.tied.flatMap((name, i) => (mask & (1 << i) ? [] : [context.ties[name]!.alone]));
+    addProduct(into, 1, [state, ...alone]);
+  }
 }
 
 /** Adds a product of vectors times a factor. */
