@@ -2,9 +2,9 @@
 import {affine} from "../num/vector.ts";
 import type {Observation} from "../mark/observation.ts";
 import {constant} from "../mark/ready-mark.ts";
-import {addJoined, arrangements, mostPlaced, topOf} from "../row/label-rows.ts";
+import {addJoined, arrangements, mostPlaced} from "../row/label-rows.ts";
 import {codeNames} from "../row/parse.ts";
-import type {RowChance, RowContext} from "../row/weigh.ts";
+import {boundRow, type RowBound, type RowChance, type RowContext} from "../row/weigh.ts";
 import type {LayoutRow} from "../rule/schema.ts";
 import {anyOther, type Case} from "../rule/when.ts";
 import type {PrintedRow} from "../cell/printed-row.ts";
@@ -62,7 +62,7 @@ export function rowsChance(book: ReadyBook, label: ReadyLabel, kind: string, row
   if (!found) {
     const layout = layoutOf(label, kind);
     found = constant(book.n, 0);
-    const {kept, best} = arranged(rows, layout, label.extra, rowTable(book, layout, rows, context), context, trifle, known.best);
+    const {kept, best} = arranged(rows, layout, label.extra, rowTable(book, layout, rows, context), trifle, known.best);
     known.best = best;
     for (const {chances, chance} of kept) addJoined(found, chances, chance, context);
     known.chances.set(key, found);
@@ -75,9 +75,17 @@ export function layoutOf(label: ReadyLabel, kind: string): readonly LayoutRow[] 
   return kind === "none" ? [] : (label.kinds.get(kind)?.layout ?? []);
 }
 
-/** The chance of each row as each line of the layout and, last, as a row of unknown layout. */
-export function rowTable(book: ReadyBook, layout: readonly LayoutRow[], rows: readonly PrintedRow[], context: RowContext): RowChance[][] {
-  return rows.map((row) => [...layout, null].map((line) => book.weigh(row, line, context)));
+/** The rows of a label as each line of its layout and, last, as a row of unknown layout; weighed by month only when asked for. */
+export interface RowTable {
+  bound(o: number, l: number): RowBound;
+  chance(o: number, l: number): RowChance;
+}
+
+export function rowTable(book: ReadyBook, layout: readonly LayoutRow[], rows: readonly PrintedRow[], context: RowContext): RowTable {
+  return {
+    bound: (o, l) => boundRow(book.parse(rows[o]!, layout[l] ?? null), context),
+    chance: (o, l) => book.weigh(rows[o]!, layout[l] ?? null, context),
+  };
 }
 
 export interface Arranged {
@@ -94,23 +102,34 @@ export function arranged(
   rows: readonly PrintedRow[],
   layout: readonly LayoutRow[],
   extra: number,
-  table: readonly (readonly RowChance[])[],
-  context: RowContext,
+  table: RowTable,
   trifle: number,
   before = 0,
 ): {kept: Arranged[]; best: number} {
   const free = layout.length;
-  const most = table.map((line) => line.map((chance) => topOf(chance, context)));
-  const all: (Arranged & {bound: number})[] = [];
+  const bounds = rows.map((_, o) => Array.from({length: free + 1}, (_, l) => table.bound(o, l)));
+  const most = bounds.map((line) => line.map(({any}) => any));
+  const all: {lines: readonly (number | null)[]; chance: number; bound: number}[] = [];
   let best = before;
   for (const {lines, chance} of arrangements(rows, layout, extra, placedRows(most, free))) {
-    let bound = chance;
-    for (let o = 0; o < lines.length && bound > 0; o++) bound *= most[o]![lines[o] ?? free]!;
+    const bound = chance * boundOf(bounds.map((line, o) => line[lines[o] ?? free]!));
     if (bound <= best * trifle) continue;
     if (bound > best) best = bound;
-    all.push({lines, chance, chances: lines.map((l, o) => table[o]![l ?? free]!), bound});
+    all.push({lines, chance, bound});
   }
-  return {kept: all.filter(({bound}) => bound > best * trifle), best};
+  const kept = all.filter(({bound}) => bound > best * trifle);
+  return {kept: kept.map(({lines, chance}) => ({lines, chance, chances: lines.map((l, o) => table.chance(o, l ?? free))})), best};
+}
+
+/** The product of rows' bounds; a code that only one row can show must there be the garment's own. */
+function boundOf(rows: readonly RowBound[]): number {
+  let once = 0;
+  let twice = 0;
+  for (const {shows} of rows) {
+    twice |= once & shows;
+    once |= shows;
+  }
+  return rows.reduce((product, row) => product * (row.shows & twice ? row.any : row.alone), 1);
 }
 
 /** The rows that gain most by standing on a line of the layout; see `mostPlaced`. */

@@ -99,17 +99,17 @@ function addKind(evaluation: Evaluation, layout: readonly LayoutRow[], context: 
   const total = sum(evaluation.joint);
   const book = evidence.view.own!;
   const table = rowTable(book, layout, evidence.rows, context);
-  const possible = arranged(evidence.rows, layout, book.label!.extra, table, context, evidence.trifle).kept;
+  const possible = arranged(evidence.rows, layout, book.label!.extra, table, evidence.trifle).kept;
   evidence.rows.forEach((_, o) => {
     for (const line of new Set(possible.map(({lines}) => lines[o]!))) {
-      const keys = [...table[o]![line ?? layout.length]!.keys()];
+      const keys = [...table.chance(o, line ?? layout.length).keys()];
       for (const key of keys) {
         const rest = constant(context.n, 0);
         for (const {lines, chance, chances} of possible) {
           if (lines[o] === line) addJoined(rest, chances.map((c, i) => (i === o ? new Map([[key, 1]]) : c)), chance, context);
         }
         multiplyInto(rest, weight);
-        if (!worthTelling(rest, table[o]![line ?? layout.length]!.get(key)!, total)) continue;
+        if (!worthTelling(rest, table.chance(o, line ?? layout.length).get(key)!, total)) continue;
         const id = `${o}|${line === null ? "" : lineId(layout[line]!)}|${key}|${context.key}`;
         const same = open.get(id);
         if (same) addInto(same.rest, rest);

@@ -95,7 +95,7 @@ export function coveredSpan(book: Book, axis: Span): Span | null {
   return from <= until ? {from: monthIndex(from), until: monthIndex(until)} : null;
 }
 
-/** Remembers the newest results, a few thousand in all, so that memory stays flat however long a batch is. */
+/** Remembers the newest thousand results, so that memory stays flat however long a batch is. */
 class Remembered<T> {
   private readonly results = new Map<string, T>();
   private readonly lines = new Map<LayoutRow | null, number>();
@@ -107,7 +107,7 @@ class Remembered<T> {
     let found = this.results.get(whole);
     if (found === undefined) {
       found = make();
-      if (this.results.size >= 3000) this.results.delete(this.results.keys().next().value!);
+      if (this.results.size >= 1000) this.results.delete(this.results.keys().next().value!);
       this.results.set(whole, found);
     }
     return found;

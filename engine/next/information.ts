@@ -40,11 +40,12 @@ function informationOf(list: readonly (readonly [Group, Outcome])[], months: Flo
   for (const [group, outcome] of list) addJoint(scratch, group, outcome, only);
   const named = list.every(([, {at, base}]) => at && base === 0);
   // With a base every month counts; months named beside it are among them or hold next to nothing.
-  const touched = named ? new Set(list.flatMap(([{offset = 0, lead = 0}, {at}]) => Array.from(at!, (t) => t - lead + offset))) : only;
+  const touched = named ? [...new Set(list.flatMap(([{offset = 0, lead = 0}, {at}]) => Array.from(at!, (t) => t - lead + offset)))] : only;
   let chance = 0;
-  for (const t of touched) chance += scratch[t] ?? 0;
+  for (let i = 0; i < touched.length; i++) chance += scratch[touched[i]!] ?? 0;
   let information = 0;
-  for (const t of touched) {
+  for (let i = 0; i < touched.length; i++) {
+    const t = touched[i]!;
     const both = scratch[t] ?? 0;
     if (both > 1e-13) information += both * Math.log2(both / (months[t]! * chance));
     scratch[t] = 0;

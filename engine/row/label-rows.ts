@@ -12,8 +12,8 @@ export interface Arrangement {
 const orderly = 0.9;
 const wrongPlace = 0.05;
 
-/** With more than five rows only the three that fit lines best may stand on any line; the others are taken as extra rows. */
-export const mostPlaced = (rows: number): number => (rows <= 5 ? rows : 3);
+/** With more than five rows only the two that fit lines best may stand on any line; the others are taken as extra rows. */
+export const mostPlaced = (rows: number): number => (rows <= 5 ? rows : 2);
 
 const skeletons = new WeakMap<readonly LayoutRow[], Map<string, readonly Arrangement[]>>();
 
@@ -134,27 +134,6 @@ function folded(row: RowChance, mask: number, context: RowContext): Float64Array
     known.set(context.ties, found);
   }
   return found;
-}
-
-/** The most that a row can contribute in any month. */
-export function topOf(row: RowChance, context: RowContext): number {
-  if (context.tied.length === 0) return topValue(row.get(0) ?? 0);
-  let most = 0;
-  for (const chance of row.values()) most = Math.max(most, topValue(chance));
-  return most;
-}
-
-const tops = new WeakMap<Float64Array, number>();
-
-function topValue(chance: Float64Array | number): number {
-  if (typeof chance === "number") return chance;
-  let most = tops.get(chance);
-  if (most === undefined) {
-    most = 0;
-    for (let t = 0; t < chance.length; t++) if (chance[t]! > most) most = chance[t]!;
-    tops.set(chance, most);
-  }
-  return most;
 }
 
 /** Row by row, keeping apart which codes are tied so far: several rows can show the same code. */

@@ -28,6 +28,7 @@ export const anyCode: CodeClass = {key: "", has: () => true, unlisted: true};
 export interface Tie {
   /** Tells ties with different repeats or classes apart. */
   readonly key: string;
+  readonly kept: CodeClass;
   /** Chance by month of the class and all repeats, no label telling the code. */
   readonly alone: Float64Array;
   /** Chance by month of the class, all repeats and the label's cells, as terms. */
@@ -84,6 +85,7 @@ export function tieOf(codes: ReadyCodes, repeats: readonly Repeat[], kept: CodeC
   let alone: Float64Array | null = null;
   return {
     key: tieKey(repeats, kept),
+    kept,
     get alone() {
       if (!alone) {
         alone = new Float64Array(n);

@@ -2,7 +2,7 @@
 import {addInto} from "../num/vector.ts";
 import type {ReadyScheme} from "../scheme/scheme.ts";
 import type {ReadyCodes} from "./code-list.ts";
-import {codeTerms, sightOf, type Term} from "./code-sight.ts";
+import {codeTerms, sightOf, type CodeSight, type Term} from "./code-sight.ts";
 import {codeNames, type CodeName, type ParseGroup, type ParseResult} from "./parse.ts";
 import type {Tie} from "./tie.ts";
 
@@ -111,6 +111,72 @@ function total({constant, products, dated}: Sum, n: number): Float64Array | numb
   return result;
 }
 
+const sights = new WeakMap<ParseGroup["spans"], Map<ReadyCodes, CodeSight>>();
+
+/** What the cells of a group's code can be, worked out once. */
+function groupSight(spans: ParseGroup["spans"], name: CodeName, row: ParseResult["row"], codes: ReadyCodes): CodeSight {
+  let known = sights.get(spans);
+  if (!known) sights.set(spans, (known = new Map()));
+  let found = known.get(codes);
+  if (!found) known.set(codes, (found = sightOf(row, spans[name]!, codes)));
+  return found;
+}
+
+/** The most a row can come to in any month, without weighing the months. */
+export interface RowBound {
+  /** Tied codes that the row can show, as bits. */
+  readonly shows: number;
+  /** When no other row can show its codes: each is the garment's own or not shown. */
+  readonly alone: number;
+  /** When others can, too. */
+  readonly any: number;
+}
+
+const plainBound = new WeakMap<ParseResult, RowBound>();
+const boundsKnown = new WeakMap<ParseResult, Map<RowContext["ties"], RowBound>>();
+
+/** Bounds what a row can come to: shares by month are at most 1. */
+export function boundRow(result: ParseResult, context: RowContext): RowBound {
+  if (context.tied.length === 0) {
+    let plain = plainBound.get(result);
+    if (!plain) plainBound.set(result, (plain = makeBound(result, context)));
+    return plain;
+  }
+  let known = boundsKnown.get(result);
+  if (!known) boundsKnown.set(result, (known = new Map()));
+  let found = known.get(context.ties);
+  if (!found) known.set(context.ties, (found = makeBound(result, context)));
+  return found;
+}
+
+function makeBound({row, groups}: ParseResult, context: RowContext): RowBound {
+  let shows = 0;
+  let alone = 0;
+  let any = 0;
+  for (const group of groups) {
+    let own = group.dateless + group.unknown;
+    for (const {chance} of group.dated) own += chance;
+    let drawn = own;
+    for (const name of codeNames) {
+      const codes = context.codes[name];
+      if (!group.spans[name] || !codes) continue;
+      const sight = groupSight(group.spans, name, row, codes);
+      const all = sight.listed.reduce((sum, [, chance]) => sum + chance, sight.unlisted);
+      const digit = context.tied.indexOf(name);
+      if (digit < 0) own *= all;
+      else {
+        const {kept} = context.ties[name]!;
+        shows |= 1 << digit;
+        own *= sight.listed.reduce((sum, [j, chance]) => (kept.has(j) ? sum + chance : sum), kept.unlisted ? sight.unlisted : 0);
+      }
+      drawn *= all;
+    }
+    alone += own;
+    any += drawn;
+  }
+  return {shows, alone, any};
+}
+
 /** The products of code terms of a group: every tied code once as the garment's own, once as drawn anew. */
 export function productsOf({spans}: Pick<ParseGroup, "spans">, row: ParseResult["row"], context: RowContext): Product[] {
   let products: Product[] = [{tie: 0, factor: 1, vectors: []}];
@@ -118,7 +184,7 @@ export function productsOf({spans}: Pick<ParseGroup, "spans">, row: ParseResult[
     const span = spans[name];
     const codes = context.codes[name];
     if (!span || !codes) continue;
-    const sight = sightOf(row, span, codes);
+    const sight = groupSight(spans, name, row, codes);
     const digit = context.tied.indexOf(name);
     const step = 3 ** digit;
     const choices: (Term & {tie: number})[] = codeTerms(sight, codes).map((term) => ({...term, tie: digit < 0 ? 0 : 2 * step}));

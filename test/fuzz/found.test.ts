@@ -15,8 +15,8 @@ const cases = Object.entries(JSON.parse(readFileSync(at("found/expected.json"), 
 
 test.each(cases)("%s", (name, {outcome, whole}) => {
   const words = ["--max-old-space-size=512", "scripts/run.mjs", "test/fuzz/give-file.ts", extname(name).slice(1), at(`found/${name}`), ...(whole ? ["whole"] : [])];
-  const {stdout, stderr} = spawnSync(process.execPath, words, {cwd: at("../.."), encoding: "utf8", timeout: 40_000});
-  if (stdout === "") throw new Error(`no outcome: ${stderr.split("\n").find((line) => /Error|FATAL/.test(line)) ?? "it did not end within 40 s"}`);
+  const {stdout, stderr} = spawnSync(process.execPath, words, {cwd: at("../.."), encoding: "utf8", timeout: 115_000});
+  if (stdout === "") throw new Error(`no outcome: ${stderr.split("\n").find((line) => /Error|FATAL/.test(line)) ?? "it did not end within 115 s"}`);
   const got = JSON.parse(stdout) as {outcome: string; ms: number};
   expect(got.outcome).toBe(outcome);
   expect(got.ms).toBeLessThan(20_000);

@@ -16,6 +16,8 @@ const mostMs = 20_000;
 const endlessMs = 20_000;
 const memory = {maxOldGenerationSizeMb: 1024};
 const mostFailures = 40;
+/** In place of a number: no input is in hand. */
+const none = -1;
 
 /** Gives the inputs `0 ..< count` to a way in. */
 export async function watchInputs(target: Target, seed: number, count: number): Promise<Watched> {
@@ -31,9 +33,10 @@ export async function watchInputs(target: Target, seed: number, count: number): 
     }
   };
   for (let from = 0; from < count && failures.length < mostFailures; ) {
-    const at = new Int32Array(new SharedArrayBuffer(4));
+    const at = new Int32Array(new SharedArrayBuffer(4)).fill(none);
     const died = await runOf({target, seed, from, until: count, at}, take);
     if (died === null) break;
+    if (at[0] === none) throw new Error(`${target}: a worker ended before its first input: ${died}`);
     from = at[0]! + 1;
     failures.push(`${target} ${seed} ${from - 1} ${died}`);
   }
@@ -46,10 +49,11 @@ function runOf(run: Run, take: (given: Given) => void): Promise<string | null> {
   const code = `import(${JSON.stringify(loader)}).then(({register}) => { register(); return import(${JSON.stringify(entry)}); });`;
   return new Promise((resolve, reject) => {
     const worker = new Worker(code, {eval: true, workerData: run, resourceLimits: memory});
-    let [number, since] = [-1, performance.now()];
+    let [number, since] = [none, Infinity];
     let why: string | null = null;
     const timer = setInterval(() => {
       const now = run.at[0]!;
+      if (now === none) return; // still warming up
       if (now !== number) [number, since] = [now, performance.now()];
       else if (performance.now() - since > endlessMs) {
         why = `does not end within ${endlessMs / 1000} s`;

@@ -2,6 +2,7 @@
 import {parentPort, workerData} from "node:worker_threads";
 import {inputAt} from "./inputs.ts";
 import {give, type Outcome, type Target} from "./targets.ts";
+import {timed, warmUp} from "./timed.ts";
 
 export interface Run {
   readonly target: Target;
@@ -14,36 +15,25 @@ export interface Run {
 
 export interface Given {
   readonly number: number;
-  /** By the clock or by what the processor worked, whichever is less: waiting for other programs does not count. */
   readonly ms: number;
   readonly outcome: Outcome | null;
   /** What was thrown, if anything. */
   readonly thrown: string | null;
 }
 
-/** What seems slow is tried twice more: on a busy machine something else may have held it up. */
-const seemsSlow = 800;
-
 const {target, seed, from, until, at} = workerData as Run;
+warmUp();
 for (let number = from; number < until; number++) {
   Atomics.store(at, 0, number);
   parentPort!.postMessage(givenAt(number));
 }
 
+/** Given once only: a second time, what is kept of the first would hide how long it takes. */
 function givenAt(number: number): Given {
   const {bytes, whole} = inputAt(target, seed, number);
-  let least = Infinity;
-  let outcome: Outcome | null = null;
   try {
-    for (let times = 0; times < 3 && least > seemsSlow; times++) {
-      const {user, system} = process.cpuUsage();
-      const start = performance.now();
-      outcome = give(target, bytes, whole);
-      const worked = process.cpuUsage({user, system});
-      least = Math.min(least, performance.now() - start, (worked.user + worked.system) / 1000);
-    }
-    return {number, ms: least, outcome, thrown: null};
+    return {number, ...timed(() => give(target, bytes, whole)), thrown: null};
   } catch (error) {
-    return {number, ms: least, outcome: null, thrown: (error as Error).stack?.split("\n").slice(0, 3).join(" ") ?? String(error)};
+    return {number, ms: 0, outcome: null, thrown: (error as Error).stack?.split("\n").slice(0, 3).join(" ") ?? String(error)};
   }
 }
