@@ -13,7 +13,7 @@ export interface Watched {
 /** An input that takes longer is a mistake, however odd it is. */
 const mostMs = 20_000;
 /** After so long an input counts as one that never ends. */
-const endlessMs = 20_000;
+const endlessMs = 60_000;
 const memory = {maxOldGenerationSizeMb: 1024};
 const mostFailures = 40;
 /** In place of a number: no input is in hand. */
