@@ -2,7 +2,8 @@
 import {affine} from "../num/vector.ts";
 import type {Observation} from "../mark/observation.ts";
 import {constant} from "../mark/ready-mark.ts";
-import {addJoined, arrangements, mostPlaced} from "../row/label-rows.ts";
+import {boundFreely} from "../row/free.ts";
+import {addJoined, arrangements, mostPlaced, type Arrangement} from "../row/label-rows.ts";
 import {codeNames} from "../row/parse.ts";
 import {boundRow, type RowBound, type RowChance, type RowContext} from "../row/weigh.ts";
 import type {LayoutRow} from "../rule/schema.ts";
@@ -107,15 +108,23 @@ export function arranged(
   before = 0,
 ): {kept: Arranged[]; best: number} {
   const free = layout.length;
-  const bounds = rows.map((_, o) => Array.from({length: free + 1}, (_, l) => table.bound(o, l)));
-  const most = bounds.map((line) => line.map(({any}) => any));
+  const bounds = rows.map((_, o) => Array.from({length: free}, (_, l) => table.bound(o, l)));
   const all: {lines: readonly (number | null)[]; chance: number; bound: number}[] = [];
   let best = before;
-  for (const {lines, chance} of arrangements(rows, layout, extra, placedRows(most, free))) {
-    const bound = chance * boundOf(bounds.map((line, o) => line[lines[o] ?? free]!));
-    if (bound <= best * trifle) continue;
+  const consider = ({lines, chance}: Arrangement, bound: number) => {
+    if (bound <= best * trifle) return;
     if (bound > best) best = bound;
     all.push({lines, chance, bound});
+  };
+  // Whole layouts first: most rows of unknown layout then need not be read at all.
+  const loose: Arrangement[] = [];
+  for (const one of arrangements(rows, layout, extra, placedRows(bounds, rows))) {
+    if (one.lines.includes(null)) loose.push(one);
+    else consider(one, one.chance * boundOf(one.lines.map((l, o) => bounds[o]![l!]!)));
+  }
+  for (const one of loose) {
+    const quick = one.lines.reduce<number>((product, l, o) => product * (l === null ? boundFreely(rows[o]!) : bounds[o]![l]!.any), one.chance);
+    if (quick > best * trifle) consider(one, one.chance * boundOf(one.lines.map((l, o) => (l === null ? table.bound(o, free) : bounds[o]![l]!))));
   }
   const kept = all.filter(({bound}) => bound > best * trifle);
   return {kept: kept.map(({lines, chance}) => ({lines, chance, chances: lines.map((l, o) => table.chance(o, l ?? free))})), best};
@@ -133,10 +142,10 @@ function boundOf(rows: readonly RowBound[]): number {
 }
 
 /** The rows that gain most by standing on a line of the layout; see `mostPlaced`. */
-function placedRows(most: readonly (readonly number[])[], free: number): boolean[] {
-  let left = mostPlaced(most.length);
-  if (left === most.length) return most.map(() => true);
-  const gain = most.map((line) => Math.max(0, ...line.slice(0, free)) / Math.max(line[free]!, 1e-300));
+function placedRows(bounds: readonly (readonly RowBound[])[], rows: readonly PrintedRow[]): boolean[] {
+  let left = mostPlaced(rows.length);
+  if (left === rows.length) return rows.map(() => true);
+  const gain = bounds.map((line, o) => Math.max(0, ...line.map(({any}) => any)) / Math.max(boundFreely(rows[o]!), 1e-300));
   const least = [...gain].sort((a, b) => b - a)[left - 1]!;
   return gain.map((g) => g >= least && left-- > 0);
 }

@@ -1,6 +1,6 @@
 // Reads a row of unknown layout: a date and a plant code may stand anywhere, in any order, and the rest is noise.
 import type {ReadyScheme} from "../scheme/scheme.ts";
-import {boundaryChance, nextToNoise} from "../cell/boundary.ts";
+import {boundaryChance, insideField, nextToNoise} from "../cell/boundary.ts";
 import {dateFits, innerBoundaries} from "./fields.ts";
 import type {RowGrammar} from "./layout.ts";
 import {runNoise} from "../cell/noise.ts";
@@ -54,6 +54,28 @@ export function parseFreely(row: PrintedRow, grammar: RowGrammar): RowParse[] {
   }
   return result.filter(({chance, date}) => !date || chance > best * trifle);
 }
+
+const freeBounds = new WeakMap<PrintedRow, number>();
+
+/**
+ * The most that a row of unknown layout can come to, without reading it: its date and plant take the cells that would be least
+ * likely as noise, every boundary is the kinder of its two kinds.
+ */
+export function boundFreely(row: PrintedRow): number {
+  let bound = freeBounds.get(row);
+  if (bound === undefined) {
+    const noise = row.cells.map((cell) => 0.5 * runNoise(cell.weights)).sort((a, b) => b - a);
+    const outside = noise.slice(0, Math.max(0, noise.length - mostFieldCells));
+    bound = outside.reduce((product, chance) => product * chance, mostStructure);
+    for (const boundary of row.boundaries) bound *= Math.max(boundaryChance(boundary, nextToNoise), boundaryChance(boundary, insideField));
+    freeBounds.set(row, bound);
+  }
+  return bound;
+}
+
+/** The most cells that a date and a plant code take together, and the most that a structure of the free layout counts before its cells. */
+const mostFieldCells = 16;
+const mostStructure = (1 - included) * included * 0.25;
 
 /** The likeliest of many; a row so long that it can be read in tens of thousands of ways says nothing anyway. */
 function likeliest(placed: readonly Placed[], most: number): readonly Placed[] {
