@@ -2,6 +2,8 @@
 import type {PrintedRow} from "../cell/printed-row.ts";
 import type {Observation, SeenText} from "../mark/observation.ts";
 import type {ReadyMark} from "../mark/ready-mark.ts";
+import {parseFreely} from "../row/free.ts";
+import type {RowGrammar} from "../row/layout.ts";
 import type {RepeatMark} from "../rule/schema.ts";
 import type {MonthIndex} from "../units.ts";
 import type {Span} from "../window/window.ts";
@@ -74,6 +76,20 @@ const knows = (mark: ReadyMark, seen: Observation): boolean => {
   return seen.values.some(([id]) => id === "other" || id === "none" || id in values);
 };
 
+/** Nothing where only another maker puts a mark is what any other maker's garment shows. */
+function isNothing(seen: Observation): boolean {
+  if (seen.kind === "presence") return !seen.present;
+  return seen.kind === "missing" || (seen.kind === "choice" && seen.values.some(([id]) => id === "none"));
+}
+
+/** Chance of rows on the label of a maker without a book: extra rows of unknown layout, the same in every month. */
+function unlistedRows(rows: readonly PrintedRow[]): number {
+  return rows.reduce((product, row) => product * usualExtra * parseFreely(row, noGrammar).reduce((sum, {chance}) => sum + chance, 0), 1 - usualExtra);
+}
+
+const usualExtra = 0.05;
+const noGrammar: RowGrammar = {schemes: [], codes: {plant: null, lot: null, fabric: null}, figures: {size: [2, 2], inspector: [1, 2], other: [1, 4]}};
+
 /**
  * Sorts what was seen for one maker.
  * @param all     every view, so that a mark known only to another maker is weighed as that maker's, gone astray
@@ -88,12 +104,13 @@ export function evidenceFor(view: MakerView, seen: Seen, all: readonly MakerView
     const mark = findMark(view, id);
     if (!mark || !knows(mark, observation)) {
       const owner = all.map((other) => findMark(other, id)).find((other) => other && knows(other, observation));
-      if (owner) foreign.push({id, chance: Math.max(owner.strayChance(observation, {}), 1e-12)});
+      if (owner && !isNothing(observation)) foreign.push({id, chance: Math.max(owner.strayChance(observation, {}), 1e-12)});
     } else if (id === labelId) label = observation;
     else if (mark.mark.kind === "repeat" && observation.kind === "repeat") {
       repeats.push({mark: mark as SeenRepeat["mark"], texts: observation.texts});
     } else marks.push({mark, seen: observation});
   }
   const readable = seen.rows.filter((row) => row.cells.length > 0);
+  if (!view.own && readable.length > 0) foreign.push({id: rowsId, chance: unlistedRows(readable)});
   return {view, marks, repeats, label, rows: view.own ? readable : [], trifle, foreign};
 }

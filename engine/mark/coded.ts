@@ -65,11 +65,12 @@ export function codedKind(mark: CodedMark, schemes: readonly ReadyScheme[], n: n
       const applies = holds(mark.when, in_);
       if (seen.kind === "missing") return applies ? affine(sharesIn(in_).bare, 1 - mark.lost, mark.lost) : constant(n, 1 - mark.elsewhere);
       if (seen.kind !== "coded") return constant(n, 1);
-      if (!applies) return constant(n, mark.elsewhere);
+      const anyText = (row: PrintedRow, weight: number) => row.cells.reduce((product, cell) => product * anyCharacter(cell.weights), weight);
+      if (!applies) return constant(n, mark.elsewhere * seen.texts.reduce((sum, {row, weight}) => sum + anyText(row, weight), 0));
       const shares = sharesIn(in_);
       const result = new Float64Array(n);
       for (const {row, weight} of seen.texts) {
-        const noise = row.cells.reduce((product, cell) => product * anyCharacter(cell.weights), weight);
+        const noise = anyText(row, weight);
         for (let t = 0; t < n; t++) result[t]! += noise * shares.unknown[t]!;
         for (const {scheme, months, chance} of readText(shares.schemes.keys(), row)) {
           const share = shares.schemes.get(scheme)!;

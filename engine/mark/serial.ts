@@ -59,9 +59,10 @@ export function serialKind(mark: SerialMark, axis: Span): MarkKind {
   };
   return {
     chance(seen, in_) {
-      if (seen.kind === "missing") return constant(n, holds(mark.when, in_) ? mark.lost : 1 - mark.elsewhere);
+      const applies = holds(mark.when, in_);
+      if (seen.kind === "missing") return applies ? inUse().total.map((all) => (all > 0 ? mark.lost : 1)) : constant(n, 1 - mark.elsewhere);
       if (seen.kind !== "serial") return constant(n, 1);
-      if (!holds(mark.when, in_)) return constant(n, mark.elsewhere);
+      if (!applies) return constant(n, mark.elsewhere / (mark.knots.at(-1)!.number - mark.knots[0]!.number));
       const issued = issueMonth(mark, seen.number);
       if (issued === null) return constant(n, 1);
       const {total} = inUse();
