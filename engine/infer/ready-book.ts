@@ -69,9 +69,9 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
   const marks = new Map(
     Object.entries(book.marks).map(([id, mark]) => [id, readyMark(id, book.book, mark, temperOf(id), axis, kindOf(mark, schemes, axis, n))]),
   );
-  const parses = new Remembered<ParseResult>();
-  const chances = new Remembered<RowChance>();
-  const ties = new Remembered<Tie>();
+  const parses = new Remembered<ParseResult>(1000);
+  const chances = new Remembered<RowChance>(6000);
+  const ties = new Remembered<Tie>(500);
   const parse = (row: PrintedRow, layout: LayoutRow | null) =>
     parses.at(layout, row.text, () => parseResult(row, layout ? parseByLayout(row, layout, grammar) : parseFreely(row, grammar)));
   return {
@@ -95,10 +95,15 @@ export function coveredSpan(book: Book, axis: Span): Span | null {
   return from <= until ? {from: monthIndex(from), until: monthIndex(until)} : null;
 }
 
-/** Remembers the newest thousand results, so that memory stays flat however long a batch is. */
+/** Remembers the newest results, at most so many, so that memory stays flat however long a batch is. */
 class Remembered<T> {
   private readonly results = new Map<string, T>();
   private readonly lines = new Map<LayoutRow | null, number>();
+  private readonly most: number;
+
+  constructor(most: number) {
+    this.most = most;
+  }
 
   at(layout: LayoutRow | null, key: string, make: () => T): T {
     let line = this.lines.get(layout);
@@ -107,7 +112,7 @@ class Remembered<T> {
     let found = this.results.get(whole);
     if (found === undefined) {
       found = make();
-      if (this.results.size >= 1000) this.results.delete(this.results.keys().next().value!);
+      if (this.results.size >= this.most) this.results.delete(this.results.keys().next().value!);
       this.results.set(whole, found);
     }
     return found;
