@@ -46,6 +46,10 @@ const leastBits = 1e-3;
 /** A piece less likely stray than this is taken as belonging when the worth of looking at more of its marks is worked out. */
 const leastStray = 0.01;
 
+/** How finely rows are read, and how many codes are supposed, to tell what turning a button over is worth. */
+const supposedTrifle = 1e-3;
+const mostTexts = 3;
+
 /** The case of one possible maker, its joint scaled so that all of them sum to 1. */
 interface Scaled {
   readonly evaluation: Evaluation;
@@ -173,7 +177,7 @@ function pieceStray(asked: Asked, scaled: readonly Scaled[], piece: string): Pie
 function repeatBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark & {mark: RepeatMark}, spread: Spread): Bits {
   const of = mark.mark.of;
   const told = asked.readings.flatMap(({readings}) => readings.filter(({probability}) => probability > 0.01).map((reading) => reading[of]));
-  const texts = [...new Set(told.filter((text): text is string => text !== null))].slice(0, 5);
+  const texts = [...new Set(told.filter((text): text is string => text !== null))].slice(0, mostTexts);
   const groups = asked.evaluations.flatMap((evaluation): Group[] => {
     const cases = scaled.filter((s) => s.evaluation === evaluation);
     const book = evaluation.evidence.view.own;
@@ -212,7 +216,7 @@ function supposed(evaluation: Evaluation, seen: Seen, mark: ReadyMark & {mark: R
   for (const text of texts) {
     const row = readTypedRow(text);
     if ("slip" in row) continue;
-    const joint = evaluate({...evaluation.evidence, repeats: [...evaluation.evidence.repeats, {mark, texts: [{row, weight: 1}]}]}, seen).joint;
+    const joint = evaluate({...evaluation.evidence, trifle: supposedTrifle, rows: [...evaluation.evidence.rows], repeats: [...evaluation.evidence.repeats, {mark, texts: [{row, weight: 1}]}]}, seen).joint;
     for (let t = 0; t < left.length; t++) left[t]! -= joint[t]!;
     outcomes.push(outcome(text, given(joint)));
   }
