@@ -1,5 +1,5 @@
 // Checks who imports whom: `node scripts/run.mjs scripts/check-arrows.ts`. The same rules are a test, test/architecture/arrows.test.ts.
-import {readFileSync, readdirSync} from "node:fs";
+import {existsSync, readFileSync, readdirSync} from "node:fs";
 import {join, normalize} from "node:path/posix";
 import {fileURLToPath} from "node:url";
 
@@ -25,14 +25,23 @@ interface Folder {
   readonly why: string;
 }
 
+/** Packages made for a browser. */
+const webPackages = ["react", "react-dom", "wouter", "idb", "@tanstack/react-virtual", "csv-parse", "zod", "vite", "@vitejs/plugin-react", "@fontsource-variable/source-serif-4", "@fontsource-variable/instrument-sans"];
+
+/** All that the commands and the screens may know of the store: its shapes and its interface, never a driver. */
+const storeFace = ["store/model.ts", "store/store.ts"];
+
 const folders: Readonly<Record<string, Folder>> = {
   engine: {folders: [], packages: ["zod"], why: "the engine is pure arithmetic that must run anywhere, and stands below everything else"},
   rulebooks: {folders: ["engine"], packages: ["yaml", "zod", "node:fs", "node:path", "node:url"], why: "rule books are data with a loader: they know the engine and nothing above it"},
-  commands: {folders: ["engine", "rulebooks"], packages: ["zod"], why: "commands serve the terminal, a server and a browser alike: they know neither files nor screens"},
-  cli: {folders: ["engine", "rulebooks", "commands"], packages: ["*"], why: "the terminal builds on commands; tests and measurements build on it, not the other way round"},
-  scripts: {folders: ["engine", "rulebooks", "commands", "cli"], packages: ["*"], why: "nothing but tests and measurements may import tests and measurements"},
-  bench: {folders: ["engine", "rulebooks", "commands", "cli", "scripts", "test"], packages: ["*"], why: ""},
-  test: {folders: ["engine", "rulebooks", "commands", "cli", "scripts", "bench"], packages: ["*"], why: ""},
+  store: {folders: ["engine"], packages: ["*"], why: "what is kept must open without today's rule books, and knows nothing of those who show it"},
+  commands: {folders: ["engine", "rulebooks", "store"], packages: ["zod", "csv-parse"], why: "commands serve the terminal, a server and a browser alike: they know neither files nor screens"},
+  server: {folders: ["engine", "rulebooks", "store", "commands"], packages: ["*"], why: "the server turns requests into commands; it knows neither the terminal nor the screens"},
+  web: {folders: ["engine", "rulebooks", "store", "commands"], packages: webPackages, why: "the screens run in a browser, and talk to the server over HTTP alone"},
+  cli: {folders: ["engine", "rulebooks", "store", "commands", "server"], packages: ["*"], why: "the terminal builds on commands; tests and measurements build on it, not the other way round"},
+  scripts: {folders: ["engine", "rulebooks", "store", "commands", "server", "web", "cli"], packages: ["*"], why: "nothing but tests and measurements may import tests and measurements"},
+  bench: {folders: ["engine", "rulebooks", "store", "commands", "server", "web", "cli", "scripts", "test"], packages: ["*"], why: ""},
+  test: {folders: ["engine", "rulebooks", "store", "commands", "server", "web", "cli", "scripts", "bench"], packages: ["*"], why: ""},
 };
 
 /** The only files of the rule books that may touch the disk. */
@@ -68,15 +77,15 @@ export function breaches(files: readonly SourceFile[]): Breach[] {
   ];
 }
 
-/** Every .ts file of the project. */
+/** Every .ts and .tsx file of the project. */
 export function sourceFiles(): SourceFile[] {
   const root = fileURLToPath(new URL("..", import.meta.url));
   const below = (folder: string): string[] =>
     readdirSync(join(root, folder), {withFileTypes: true}).flatMap((entry) => {
       const path = `${folder}/${entry.name}`;
-      return entry.isDirectory() ? below(path) : path.endsWith(".ts") ? [path] : [];
+      return entry.isDirectory() ? below(path) : /\.tsx?$/.test(path) ? [path] : [];
     });
-  return Object.keys(folders).flatMap(below).map((path) => ({path, text: readFileSync(join(root, path), "utf8")}));
+  return Object.keys(folders).filter((folder) => existsSync(join(root, folder))).flatMap(below).map((path) => ({path, text: readFileSync(join(root, path), "utf8")}));
 }
 
 /** What a file imports, types included; own files by their path from the root. */
@@ -100,7 +109,10 @@ function breachOf(from: string, target: string): Omit<Breach, "at">[] {
     return [];
   }
   const to = topOf(target);
-  if (to !== folder) return rules.folders.includes(to) ? [] : [{what, why: rules.why}];
+  if (to !== folder && !rules.folders.includes(to)) return [{what, why: rules.why}];
+  if (to === "store" && ["commands", "web"].includes(folder) && !storeFace.includes(target)) return [{what, why: `of the store, ${folder} knows ${storeFace.join(" and ")} alone, so that another driver can take its place`}];
+  if (folder === "web" && target === "rulebooks/load.ts") return [{what, why: "books reach the screens as JSON"}];
+  if (to !== folder) return [];
   return folder === "engine" ? insideEngine(from, target, what) : [];
 }
 

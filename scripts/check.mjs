@@ -4,7 +4,8 @@ import {spawnSync} from "node:child_process";
 
 const steps = [
   ["types", "node_modules/typescript/bin/tsc", "-p", "tsconfig.json"],
-  ["lint", "node_modules/oxlint/bin/oxlint", "--quiet", "engine", "rulebooks", "commands", "cli", "bench", "test", "scripts"],
+  ["types of the screens", "node_modules/typescript/bin/tsc", "-p", "web/tsconfig.json"],
+  ["lint", "node_modules/oxlint/bin/oxlint", "--quiet", "engine", "rulebooks", "store", "commands", "server", "web", "cli", "bench", "test", "scripts"],
 ];
 
 export function check() {

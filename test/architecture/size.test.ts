@@ -16,7 +16,7 @@ test("half of the source files have at most 80 lines", () => {
 });
 
 test("file names are lower-case words joined by dashes; READMEs apart", () => {
-  const folders = ["bench", "bin", "cli", "commands", "docs", "engine", "rulebooks", "scripts", "test"];
+  const folders = ["bench", "bin", "cli", "commands", "docs", "engine", "rulebooks", "scripts", "server", "store", "test", "web"];
   const paths = folders.flatMap((folder) => readdirSync(fileURLToPath(new URL(`../../${folder}`, import.meta.url)), {recursive: true, encoding: "utf8"}).map((path) => `${folder}/${path}`));
   expect(paths.filter((path) => !/\/(?:[a-z0-9]+(?:[-.][a-z0-9]+)*|README\.md)$/.test(path))).toEqual([]);
 });

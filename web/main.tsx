@@ -1,0 +1,2 @@
+// The entry of the screens.
+export {};
