@@ -1,0 +1,58 @@
+// Sends one change of a garment to the server, and tells a server that cannot be reached from one that says no.
+import type {Problem} from "../../engine/problem.ts";
+import type {Content, GarmentRecord} from "../../store/model.ts";
+import {isDraftName, type Conflict, type GarmentChange} from "./kept.ts";
+import {same} from "./merge.ts";
+
+export type Sent =
+  | {readonly saved: GarmentRecord; readonly conflict?: undefined; readonly problems?: undefined; readonly unreachable?: undefined}
+  | {readonly conflict: Conflict; readonly saved?: undefined; readonly problems?: undefined; readonly unreachable?: undefined}
+  | {readonly problems: readonly Problem[]; readonly saved?: undefined; readonly conflict?: undefined; readonly unreachable?: undefined}
+  /** `unanswered`: it may have arrived all the same. */
+  | {readonly unreachable: true; readonly unanswered: boolean; readonly saved?: undefined; readonly conflict?: undefined; readonly problems?: undefined};
+
+/**
+ * Sends a change.
+ * @param again  it was sent before without an answer: a new garment is first looked for on the rack
+ */
+export async function send(change: GarmentChange, again: boolean): Promise<Sent> {
+  const fresh = isDraftName(change.garment);
+  try {
+    const there = fresh && again ? await findSame(change.content) : null;
+    if (there) return {saved: there};
+    const response = fresh
+      ? await ask("POST", "/api/garments", {content: change.content})
+      : await ask("PUT", `/api/garments/${change.garment}`, {base: change.base, content: change.content, what: change.what});
+    if (isAbsent(response)) return {unreachable: true, unanswered: false};
+    const body = (await response.json()) as unknown;
+    if (response.ok) return {saved: body as GarmentRecord};
+    if (response.status === 409 && isConflict(body)) return same(body.now.content, change.content) ? {saved: body.now} : {conflict: {now: body.now, base: body.base ?? change.was}};
+    return {problems: problemsIn(body, response.status)};
+  } catch {
+    return {unreachable: true, unanswered: true};
+  }
+}
+
+const ask = (method: string, path: string, body: unknown): Promise<Response> =>
+  fetch(path, {method, headers: {"content-type": "application/json", "x-ticking-who": localStorage.getItem("ticking.who") ?? "owner"}, body: JSON.stringify(body)});
+
+// A proxy without its server, and a passphrase that must be given again, both mean: later.
+const isAbsent = ({status}: Response) => status === 401 || status === 429 || status === 502 || status === 503 || status === 504;
+
+const isConflict = (body: unknown): body is {now: GarmentRecord; base: Content | null} => typeof body === "object" && body !== null && "now" in body;
+
+function problemsIn(body: unknown, status: number): readonly Problem[] {
+  if (typeof body === "object" && body !== null && "problems" in body && Array.isArray(body.problems)) return body.problems as Problem[];
+  return [{code: "save/refused", at: "the garment", what: `the server answered ${status}`, why: "so nothing was saved", fix: "try again, or look at what the server prints"}];
+}
+
+async function findSame(content: Content): Promise<GarmentRecord | null> {
+  const page = await fetch(`/api/rack?text=${encodeURIComponent(content.garment.garment)}&limit=20`);
+  if (!page.ok) return null;
+  const {rows} = (await page.json()) as {rows: {id: string; number: string}[]};
+  for (const {id} of rows.filter(({number}) => number === content.garment.garment)) {
+    const record = (await (await fetch(`/api/garments/${id}`)).json()) as GarmentRecord;
+    if (same(record.content, content)) return record;
+  }
+  return null;
+}
