@@ -91,7 +91,7 @@ async function settle(one: Waiting, sent: Exclude<Sent, {unreachable: true}>): P
   const changed = now !== undefined && !same(now.content, one.content);
   if (sent.saved && !changed) await db.delete("waiting", one.key);
   else if (sent.saved && now) await put({...now, garment: sent.saved.id, base: sent.saved.rev, was: sent.saved.content, what: "changed", unanswered: false});
-  else if (now) await put({...now, trouble: sent.conflict ? {conflict: sent.conflict} : {problems: sent.problems}});
+  else if (!sent.saved && now) await put({...now, trouble: sent.conflict ? {conflict: sent.conflict} : {problems: sent.problems}});
   tell(sent.saved ? {garment: one.garment, saved: sent.saved} : null);
 }
 
