@@ -4,6 +4,7 @@ import {join, relative, sep} from "node:path";
 import {fileURLToPath} from "node:url";
 import type {z} from "zod";
 import type {Problem} from "../engine/problem.ts";
+import type {Garment} from "../engine/rule/garment.ts";
 import {bookSchema, type Book} from "../engine/rule/schema.ts";
 import * as sayFile from "./file-problems.ts";
 import {firstProblems, mostBytes} from "./parse-yaml.ts";
@@ -49,6 +50,12 @@ export function loadBooks(paths: readonly string[]): ReturnType<typeof shippedBo
     if (first) problems.push(say.twoBooks(shown(path), book.book, shown(first.path)));
   }
   return problems.length > 0 ? {problems} : {books: books.map(({book}) => book)};
+}
+
+/** The made-up garments that come with the tool, by file name. */
+export function demoGarments(): readonly Garment[] {
+  const folder = join(home(), "demo", "garments");
+  return readdirSync(folder).filter(isYaml).sort().flatMap((name) => loadGarment(join(folder, name)).garment ?? []);
 }
 
 // Compiled code stands one folder deeper than the books.
