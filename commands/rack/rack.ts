@@ -1,0 +1,38 @@
+// What a command on the rack works with beside its input: the store, the books in use, who asks, and when.
+import type {Book, Garment, Problem} from "../../engine/index.ts";
+import type {Dating} from "../../store/model.ts";
+import type {Store} from "../../store/store.ts";
+import {makeWorld, type World} from "../world.ts";
+import {booksInUse} from "./books-in-use.ts";
+import {datingOf} from "./dating.ts";
+
+export type Dated = {readonly dating: Dating; readonly problems?: undefined} | {readonly dating?: undefined; readonly problems: readonly Problem[]};
+
+export interface Rack {
+  readonly store: Store;
+  /** The books that come with the tool and the newest editions of the owner's, and the current month. */
+  readonly world: World;
+  /** The books that come with the tool. */
+  readonly shipped: readonly Book[];
+  /** UTC. */
+  readonly now: string;
+  /** Who makes the change, for the history. */
+  readonly who: string;
+  /** Dates garments in their order; a server hands the work to a worker. */
+  readonly date: (garments: readonly Garment[]) => Promise<readonly Dated[]>;
+}
+
+/** A rack that dates its garments itself. */
+export async function openRack(given: Pick<Rack, "store" | "shipped" | "now" | "who"> & Pick<World, "today">): Promise<Rack> {
+  const {store, shipped, now, who, today} = given;
+  const world = makeWorld(booksInUse(shipped, await store.editions()), today);
+  return {store, world, shipped, now, who, date: async (garments) => dateAll(garments, world, now)};
+}
+
+/** Dates garments by the books of a world. */
+export function dateAll(garments: readonly Garment[], world: World, now: string): Dated[] {
+  return garments.map((garment) => {
+    const {finding, problems} = world.examiner().examine(garment);
+    return problems ? {problems} : {dating: datingOf(finding, world.books, now)};
+  });
+}

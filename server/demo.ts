@@ -1,0 +1,38 @@
+// The demo that a fresh rack begins with: which garments belong to it, hanging it up, and taking it away.
+import type {Garment} from "../engine/index.ts";
+import type {Rack} from "../commands/rack/rack.ts";
+import {contentSchema, type GarmentRecord} from "../store/model.ts";
+import type {Store} from "../store/store.ts";
+
+/** The setting that names the garments of the demo; nothing stands there on a rack that never had one. */
+export const demoKey = "demo.garments";
+
+const demoIds = async (store: Store): Promise<readonly string[]> => JSON.parse((await store.setting(demoKey)) ?? "[]") as string[];
+
+/** Whether nothing but the demo hangs on the rack. */
+export async function isDemoOnly(store: Store, garments: number): Promise<boolean> {
+  const ids = await demoIds(store);
+  if (garments === 0 || garments > ids.length) return false;
+  const hanging = (await Promise.all(ids.map((id) => store.get(id)))).filter((record) => record && !record.removed);
+  return hanging.length === garments;
+}
+
+/** Hangs the demo on a rack that was never used. */
+export async function hangDemo(rack: Rack, garments: readonly Garment[]): Promise<void> {
+  const {store, who, now: at} = rack;
+  if ((await store.setting(demoKey)) !== null || (await store.walk(null, 1)).length > 0) return;
+  const dated = await rack.date(garments);
+  const saved = await store.saveAll(garments.map((garment, i) => ({
+    id: null, base: 0, content: contentSchema.parse({garment, standing: dated[i]!.dating ? "kept" : "to examine", dating: dated[i]!.dating ?? null, tags: ["demo"]}), who, what: "hung up with the demo", at,
+  })));
+  await store.setSetting(demoKey, JSON.stringify(saved.map((one) => one.saved!.id)));
+}
+
+/** Takes the garments of the demo off the rack, or hangs them up again; what is the owner's own stays. */
+export async function moveDemo(rack: Rack, away: boolean): Promise<number> {
+  const {store, who, now: at} = rack;
+  const found = await Promise.all((await demoIds(store)).map((id) => store.get(id)));
+  const moving = found.filter((record): record is GarmentRecord => record !== null && record.removed !== away);
+  await store.saveAll(moving.map(({id, rev, content}) => ({id, base: rev, content, removed: away, who, what: away ? "removed with the demo" : "put back with the demo", at})));
+  return moving.length;
+}
