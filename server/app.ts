@@ -28,6 +28,8 @@ export interface AppOptions {
   /** Null: nobody has to sign in. */
   readonly passphraseHash?: string | null;
   readonly dater?: Dater;
+  /** Has undated garments dated in the background. */
+  readonly dateLater?: (ids: readonly string[]) => void;
   readonly clock?: () => Date;
   /** Told of faults of ours. */
   readonly onFault?: (error: unknown) => void;
@@ -40,7 +42,7 @@ export function makeApp(options: AppOptions): Hono {
   const used = makeBooksUsed(store, shipped, clock);
   const rackFor = async (context: Context): Promise<Rack> => {
     const [world, now] = [await used.world(), clock().toISOString()];
-    return {store, world, shipped, now, who: whoOf(context), date: (garments) => dater(garments, world, now)};
+    return {store, world, shipped, now, who: whoOf(context), date: (garments) => dater(garments, world, now), dateLater: async (ids) => options.dateLater?.(ids)};
   };
   const routes: Route[] = [];
   const isFree = (method: string, path: string) => routes.some((route) => route.open === true && route.method === method.toLowerCase() && route.path === path);

@@ -1,7 +1,7 @@
 // Who dates the shares: this thread, or workers. Each share comes back as a promise, so that the order can be kept.
-import {Worker} from "node:worker_threads";
 import type {Records} from "../../commands/batch/split.ts";
 import type {World} from "../../commands/world.ts";
+import {startWorker} from "../../server/start-worker.ts";
 import {dateRecords, type DatedShare, type Task} from "./date-records.ts";
 import type {WorkerStart} from "./worker.ts";
 
@@ -38,7 +38,7 @@ interface Waiting {
 function together(count: number, task: Task, {books, today, since}: World): Crew {
   const start: WorkerStart = {task, books, today, since};
   const members = Array.from({length: count}, () => {
-    const worker = startWorker(start);
+    const worker = startWorker(new URL("./worker.ts", import.meta.url), start);
     const waiting: Waiting[] = [];
     worker.on("message", (share: DatedShare) => waiting.shift()!.resolve(share));
     worker.on("error", (error: Error) => waiting.splice(0).forEach(({reject}) => reject(error)));
@@ -53,12 +53,4 @@ function together(count: number, task: Task, {books, today, since}: World): Crew
     }),
     close: async () => void (await Promise.all(members.map(({worker}) => worker.terminate()))),
   };
-}
-
-// Compiled code runs as it is; TypeScript source needs its loader inside the worker, too.
-function startWorker(workerData: WorkerStart): Worker {
-  if (!import.meta.url.endsWith(".ts")) return new Worker(new URL("./worker.js", import.meta.url), {workerData});
-  const [loader, entry] = [import.meta.resolve("tsx/esm/api"), new URL("./worker.ts", import.meta.url).href];
-  const code = `import(${JSON.stringify(loader)}).then(({register}) => { register(); return import(${JSON.stringify(entry)}); });`;
-  return new Worker(code, {eval: true, workerData});
 }
