@@ -1,0 +1,4 @@
+// The main screen: when a garment was made, how sure that is, and why.
+export function ExamineScreen() {
+  return <main />;
+}

@@ -1,0 +1,27 @@
+// The bar of screens: on top of the page, on a phone at its foot where the thumb is.
+import {Link, useLocation} from "wouter";
+
+/** Screens put what they have to say of themselves here. */
+export const barNote = "bar-note";
+
+const screens = [
+  {href: "/examine", name: "Examine", also: ["/"]},
+  {href: "/rack", name: "Rack", also: []},
+  {href: "/books", name: "Rule books", also: []},
+] as const;
+
+export function Bar() {
+  const [at] = useLocation();
+  return (
+    <header className="bar">
+      <Link href="/examine" className="wordmark">ticking</Link>
+      <nav aria-label="Screens">
+        {screens.map(({href, name, also}) => {
+          const here = at === href || at.startsWith(`${href}/`) || (also as readonly string[]).includes(at);
+          return <Link key={href} href={href} aria-current={here ? "page" : undefined}>{name}</Link>;
+        })}
+      </nav>
+      <div id={barNote} className="bar-note" />
+    </header>
+  );
+}

@@ -1,0 +1,17 @@
+// Problems in plain words, beside the thing that caused them.
+import type {Problem} from "../../engine/problem.ts";
+
+export function ProblemList({problems}: {readonly problems: readonly Problem[]}) {
+  if (problems.length === 0) return null;
+  return (
+    <ul className="problems" role="alert">
+      {problems.map(({code, at, what, why, fix}, i) => (
+        <li key={`${code} ${at} ${i}`}>
+          <strong>{sentence(`${at}: ${what}`)}</strong> {sentence(why)} {sentence(fix)}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+const sentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?…]$/.test(words) ? "" : "."}`;
