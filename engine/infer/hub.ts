@@ -5,7 +5,7 @@ import type {Case} from "../rule/when.ts";
 import type {CaseSpace} from "./cases.ts";
 import {rowsId, type Evidence} from "./evidence.ts";
 import type {Factor, Hub, HubTerm, Scope} from "./factor.ts";
-import {kindsOf, rowsChance} from "./label-rows.ts";
+import {kindsOf, monthsOf, rowsChance} from "./label-rows.ts";
 import {labelPiece, productOf, type SeenPiece} from "./pieces.ts";
 import {labelId} from "./ready-book.ts";
 import {repeatMarginal, tiesAlone, tiesOf, type StrayChance, type TiedRepeat, type Ties} from "./repeats.ts";
@@ -61,8 +61,10 @@ function labelledChance(evidence: Evidence, space: CaseSpace, in_: Case, ties: T
   const alone = evidence.rows.length === 0 ? tiesAlone(ties, book.n) : null;
   const result = constant(book.n, 0);
   for (const {kind, chance} of kindsOf(book.label!, evidence.label, in_, space.apart, evidence.rows.length, scope.misjudged)) {
-    const rows = alone ?? rowsChance(book, book.label!, kind, evidence.rows, in_, ties, evidence.trifle);
-    for (let t = 0; t < book.n; t++) result[t]! += chance[t]! * rows[t]!;
+    const months = monthsOf(chance);
+    if (months.from === months.until) continue;
+    const rows = alone ?? rowsChance(book, book.label!, kind, months, evidence.rows, in_, ties, evidence.trifle);
+    for (let t = months.from; t < months.until; t++) result[t]! += chance[t]! * rows[t]!;
   }
   return result;
 }

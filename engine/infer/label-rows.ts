@@ -2,10 +2,10 @@
 import {affine} from "../num/vector.ts";
 import type {Observation} from "../mark/observation.ts";
 import {constant} from "../mark/ready-mark.ts";
-import {boundFreely} from "../row/free.ts";
 import {addJoined, arrangements, mostPlaced, type Arrangement} from "../row/label-rows.ts";
 import {codeNames} from "../row/parse.ts";
-import {boundRow, type RowBound, type RowChance, type RowContext} from "../row/weigh.ts";
+import {boundRow, type RowBound} from "../row/bound.ts";
+import type {RowChance, RowContext} from "../row/weigh.ts";
 import type {LayoutRow} from "../rule/schema.ts";
 import {anyOther, type Case} from "../rule/when.ts";
 import type {PrintedRow} from "../cell/printed-row.ts";
@@ -52,13 +52,14 @@ const rowsSeen = new WeakMap<readonly PrintedRow[], RowsSeen>();
 
 /**
  * What one layout (or none) makes of the rows: chance by month for a label of that kind. Remembered as long as the rows.
+ * @param months  outside of them the kind does not occur, and the rows are not weighed
  * @param trifle  arrangements below this part of the best are left out
  */
-export function rowsChance(book: ReadyBook, label: ReadyLabel, kind: string, rows: readonly PrintedRow[], in_: Case, ties: Ties, trifle: number): Float64Array {
-  const context = rowContext(book, label, kind, in_, ties);
+export function rowsChance(book: ReadyBook, label: ReadyLabel, kind: string, months: Months, rows: readonly PrintedRow[], in_: Case, ties: Ties, trifle: number): Float64Array {
+  const context = rowContext(book, label, kind, months, in_, ties);
   let known = rowsSeen.get(rows);
   if (!known) rowsSeen.set(rows, (known = {chances: new Map(), best: 0}));
-  const key = `${book.book.book}|${kind}|${context.key}`;
+  const key = `${book.book.book}|${layoutKey(label, kind)}|${context.key}`;
   let found = known.chances.get(key);
   if (!found) {
     const layout = layoutOf(label, kind);
@@ -71,9 +72,11 @@ export function rowsChance(book: ReadyBook, label: ReadyLabel, kind: string, row
   return found;
 }
 
+const noLayout: readonly LayoutRow[] = [];
+
 /** The layout rows of a label kind; none for a kind that the book does not know. */
 export function layoutOf(label: ReadyLabel, kind: string): readonly LayoutRow[] {
-  return kind === "none" ? [] : (label.kinds.get(kind)?.layout ?? []);
+  return (kind === "none" ? null : label.kinds.get(kind)?.layout) ?? noLayout;
 }
 
 /** The rows of a label as each line of its layout and, last, as a row of unknown layout; weighed by month only when asked for. */
@@ -108,7 +111,7 @@ export function arranged(
   before = 0,
 ): {kept: Arranged[]; best: number} {
   const free = layout.length;
-  const bounds = rows.map((_, o) => Array.from({length: free}, (_, l) => table.bound(o, l)));
+  const bounds = rows.map((_, o) => Array.from({length: free + 1}, (_, l) => table.bound(o, l)));
   const all: {lines: readonly (number | null)[]; chance: number; bound: number}[] = [];
   let best = before;
   const consider = ({lines, chance}: Arrangement, bound: number) => {
@@ -116,16 +119,7 @@ export function arranged(
     if (bound > best) best = bound;
     all.push({lines, chance, bound});
   };
-  // Whole layouts first: most rows of unknown layout then need not be read at all.
-  const loose: Arrangement[] = [];
-  for (const one of arrangements(rows, layout, extra, placedRows(bounds, rows))) {
-    if (one.lines.includes(null)) loose.push(one);
-    else consider(one, one.chance * boundOf(one.lines.map((l, o) => bounds[o]![l!]!)));
-  }
-  for (const one of loose) {
-    const quick = one.lines.reduce<number>((product, l, o) => product * (l === null ? boundFreely(rows[o]!) : bounds[o]![l]!.any), one.chance);
-    if (quick > best * trifle) consider(one, one.chance * boundOf(one.lines.map((l, o) => (l === null ? table.bound(o, free) : bounds[o]![l]!))));
-  }
+  for (const one of arrangements(rows, layout, extra, placedRows(bounds, rows.length))) consider(one, one.chance * boundOf(one.lines.map((l, o) => bounds[o]![l ?? free]!)));
   const kept = all.filter(({bound}) => bound > best * trifle);
   return {kept: kept.map(({lines, chance}) => ({lines, chance, chances: lines.map((l, o) => table.chance(o, l ?? free))})), best};
 }
@@ -142,33 +136,61 @@ function boundOf(rows: readonly RowBound[]): number {
 }
 
 /** The rows that gain most by standing on a line of the layout; see `mostPlaced`. */
-function placedRows(bounds: readonly (readonly RowBound[])[], rows: readonly PrintedRow[]): boolean[] {
-  let left = mostPlaced(rows.length);
-  if (left === rows.length) return rows.map(() => true);
-  const gain = bounds.map((line, o) => Math.max(0, ...line.map(({any}) => any)) / Math.max(boundFreely(rows[o]!), 1e-300));
+function placedRows(bounds: readonly (readonly RowBound[])[], count: number): boolean[] {
+  let left = mostPlaced(count);
+  if (left === count) return bounds.map(() => true);
+  const gain = bounds.map((line) => Math.max(0, ...line.slice(0, -1).map(({any}) => any)) / Math.max(line.at(-1)!.any, 1e-300));
   const least = [...gain].sort((a, b) => b - a)[left - 1]!;
   return gain.map((g) => g >= least && left-- > 0);
 }
 
+/** A stretch of months, `until` not included, counted from the first of the book. */
+export interface Months {
+  readonly from: number;
+  readonly until: number;
+}
+
+/** The months from the first to the last with a value above 0. */
+export function monthsOf(chance: Float64Array): Months {
+  let from = 0;
+  let until = chance.length;
+  while (from < until && chance[from] === 0) from++;
+  while (until > from && chance[until - 1] === 0) until--;
+  return {from, until};
+}
+
 const contexts = new WeakMap<Ties, Map<string, RowContext>>();
 
-export function rowContext(book: ReadyBook, label: ReadyLabel, kind: string, in_: Case, ties: Ties): RowContext {
+export function rowContext(book: ReadyBook, label: ReadyLabel, kind: string, {from, until}: Months, in_: Case, ties: Ties): RowContext {
   let known = contexts.get(ties);
   if (!known) contexts.set(ties, (known = new Map()));
   const dating = label.dating(kind, in_);
-  let found = known.get(dating.key);
+  const dated = `${dating.key}|${from}-${until}`;
+  let found = known.get(dated);
   if (!found) {
     const tied = codeNames.filter((name) => ties[name]);
     found = {
       n: book.n,
+      from,
+      until,
       codes: book.codes,
       tied,
       ties,
-      key: `${dating.key}|${tied.map((name) => `${name}:${ties[name]!.key}`).join(";")}`,
-      share: (scheme) => dating.schemes.get(scheme) ?? null,
-      unknown: dating.unknown,
+      dating,
+      key: `${dated}|${tied.map((name) => `${name}:${ties[name]!.key}`).join(";")}`,
+      looseKey: `${dated}|${tied.join()}`,
     };
-    known.set(dating.key, found);
+    known.set(dated, found);
   }
   return found;
+}
+
+const layoutKeys = new WeakMap<readonly LayoutRow[], string>();
+
+/** Label kinds with the same layout read rows alike. */
+function layoutKey(label: ReadyLabel, kind: string): string {
+  const layout = layoutOf(label, kind);
+  let key = layoutKeys.get(layout);
+  if (key === undefined) layoutKeys.set(layout, (key = layout.length === 0 ? "" : JSON.stringify(layout)));
+  return key;
 }

@@ -3,13 +3,14 @@ import {addInto, affine, multiplyInto, sum, times} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addJoined} from "../row/label-rows.ts";
 import {codesKey, type Bracket, type CellSpan, type RowParse} from "../row/parse.ts";
-import {productsOf, tieDigit, type RowContext, type TieKey} from "../row/weigh.ts";
+import type {DateFit} from "../row/date-span.ts";
+import {codeWays, tieDigit, type RowContext, type TieKey} from "../row/weigh.ts";
 import type {LayoutRow} from "../rule/schema.ts";
 import {sayStated} from "../scheme/say.ts";
 import {statedKey} from "../scheme/scheme.ts";
 import {sliceText, type PrintedRow} from "../cell/printed-row.ts";
 import {heavyCases, type Evaluation} from "./evaluate.ts";
-import {arranged, kindsOf, layoutOf, rowContext, rowTable} from "./label-rows.ts";
+import {arranged, kindsOf, layoutOf, monthsOf, rowContext, rowTable} from "./label-rows.ts";
 import type {Ties} from "./repeats.ts";
 import {monthIndex, type MonthIndex} from "../units.ts";
 
@@ -35,10 +36,14 @@ interface Mass {
   total: number;
   best: number;
   parse: RowParse;
+  /** The date as a scheme reads it; null when none is read. */
+  fit: DateFit | null;
   months: Map<number, number>;
 }
 
 const shown = 6;
+/** Ways to read a row that hold less than this part of the probability are not looked at singly. */
+const leastReading = 1e-9;
 
 /** The readings of every row for one possible maker; probabilities of a row's readings add up to 1. */
 export function readingsOf(evaluation: Evaluation): RowReadings[] {
@@ -53,14 +58,17 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
     for (const factor of c.factors) if (factor !== hub) multiplyInto(rest, factor.vector);
     for (const [ties, coefficient] of coefficients(hub.hub, rest)) {
       for (const {kind, chance} of kindsOf(book.label, evidence.label, c.case, space.apart, evidence.rows.length)) {
+        const months = monthsOf(chance);
+        if (months.from === months.until) continue;
         const weight = times(coefficient, chance);
-        const context = rowContext(book, book.label, kind, c.case, ties);
+        const context = rowContext(book, book.label, kind, months, c.case, ties);
         addKind(evaluation, layoutOf(book.label, kind), context, weight, open);
       }
     }
   }
+  const least = sum(evaluation.joint) * leastReading;
   const masses: Map<string, Mass>[] = evidence.rows.map(() => new Map());
-  for (const {o, line, context, tie, rest} of open.values()) addParses(book.parse(evidence.rows[o]!, line).parses, evidence.rows[o]!, context, tie, rest, masses[o]!);
+  for (const {o, line, context, tie, rest} of open.values()) addParses(book.parse(evidence.rows[o]!, line).parses, evidence.rows[o]!, context, tie, rest, least, masses[o]!);
   return evidence.rows.map((row, o) => ({row, readings: finish(row, masses[o]!, book.axis.from)}));
 }
 
@@ -142,62 +150,67 @@ interface CodeWeight {
 }
 
 /** Adds each way to read a row, weighed by what everything else makes of its months. */
-function addParses(parses: readonly RowParse[], row: PrintedRow, context: RowContext, tie: TieKey, rest: Float64Array, into: Map<string, Mass>): void {
+function addParses(parses: readonly RowParse[], row: PrintedRow, context: RowContext, tie: TieKey, rest: Float64Array, least: number, into: Map<string, Mass>): void {
   const known = new Map<string, CodeWeight>();
   for (const parse of parses) {
     if (context.tied.some((name, i) => (parse[name] !== null) !== (tieDigit(tie, i) !== 0))) continue;
     const key = codesKey(parse);
     let codes = known.get(key);
     if (!codes) known.set(key, (codes = codeWeight(parse, row, context, tie, rest)));
-    addMass(parse, codes, row, context, into);
+    if (parse.chance * (parse.date?.most ?? 1) * codes.total > least) addParse(parse, codes, row, context, into);
   }
 }
 
 function codeWeight(parse: RowParse, row: PrintedRow, context: RowContext, tie: TieKey, rest: Float64Array): CodeWeight {
+  const {from, until} = context;
   const vector = constant(context.n, 0);
-  for (const product of productsOf({spans: parse}, row, context)) {
-    if (product.tie !== tie) continue;
-    for (let t = 0; t < vector.length; t++) {
-      let value = product.factor * rest[t]!;
-      for (const code of product.vectors) value *= code[t]!;
+  for (const way of codeWays(parse, row, context)) {
+    if (way.tie !== tie) continue;
+    for (let t = from; t < until; t++) {
+      let value = rest[t]!;
+      for (const code of way.vectors) value *= code[t]!;
       vector[t]! += value;
     }
   }
   let total = 0;
   let unknown = 0;
-  for (let t = 0; t < vector.length; t++) {
+  for (let t = from; t < until; t++) {
     total += vector[t]!;
-    unknown += vector[t]! * context.unknown[t]!;
+    unknown += vector[t]! * context.dating.unknown[t]!;
   }
   return {vector, total, unknown};
 }
 
-function addMass(parse: RowParse, codes: CodeWeight, row: PrintedRow, context: RowContext, into: Map<string, Mass>): void {
-  const months = new Map<number, number>();
-  let mass = 0;
-  if (!parse.date) mass = parse.chance * codes.total;
-  else if (!parse.date.scheme) mass = parse.chance * codes.unknown;
-  else {
-    const share = context.share(parse.date.scheme);
-    if (!share) return;
-    const {at, weight} = parse.date.months!;
+function addParse(parse: RowParse, codes: CodeWeight, row: PrintedRow, {dating}: RowContext, into: Map<string, Mass>): void {
+  const {date} = parse;
+  const told = `;${codeText(row, parse.plant)};${codeText(row, parse.lot)};${codeText(row, parse.fabric)}`;
+  if (!date) return addMass(into, told, {total: parse.chance * codes.total, parse, fit: null, months: new Map()});
+  addMass(into, told, {total: parse.chance * date.unknown * codes.unknown, parse, fit: null, months: new Map()});
+  for (const fit of date.fits) {
+    const share = dating.schemes.get(fit.scheme);
+    if (!share) continue;
+    const months = new Map<number, number>();
+    let total = 0;
+    const {at, weight} = fit.months;
     for (let i = 0; i < at.length; i++) {
-      const m = parse.chance * weight[i]! * share[at[i]!]! * codes.vector[at[i]!]!;
-      mass += m;
+      const m = parse.chance * fit.chance * weight[i]! * share[at[i]!]! * codes.vector[at[i]!]!;
+      total += m;
       if (m > 0) months.set(at[i]!, m);
     }
+    if (total > 0) addMass(into, `${fit.scheme.id}:${statedKey(fit.stated)}@${date.from}${told}`, {total, parse, fit, months});
   }
-  if (!(mass > 0)) return;
-  const {date} = parse;
-  const says = date?.scheme ? `${date.scheme.id}:${statedKey(date.stated)}@${date.span.from}` : "";
-  const key = `${says};${codeText(row, parse.plant)};${codeText(row, parse.lot)};${codeText(row, parse.fabric)}`;
+}
+
+function addMass(into: Map<string, Mass>, key: string, {total, parse, fit, months}: Omit<Mass, "best">): void {
+  if (!(total > 0)) return;
   const same = into.get(key);
-  if (!same) into.set(key, {total: mass, best: mass, parse, months});
-  else {
-    same.total += mass;
-    for (const [t, m] of months) same.months.set(t, (same.months.get(t) ?? 0) + m);
-    if (mass > same.best) Object.assign(same, {best: mass, parse});
+  if (!same) {
+    into.set(key, {total, best: total, parse, fit, months});
+    return;
   }
+  same.total += total;
+  for (const [t, m] of months) same.months.set(t, (same.months.get(t) ?? 0) + m);
+  if (total > same.best) Object.assign(same, {best: total, parse, fit});
 }
 
 function codeText(row: PrintedRow, span: CellSpan | null): string {
@@ -209,19 +222,18 @@ function finish(row: PrintedRow, masses: ReadonlyMap<string, Mass>, first: Month
   for (const mass of masses.values()) total += mass.total;
   return [...masses.values()]
     .sort((a, b) => b.total - a.total)
-    .map(({total: mass, parse, months}) => {
-      const dated = parse.date?.scheme ? parse.date : null;
+    .map(({total: mass, parse, fit, months}) => {
       return {
         probability: total > 0 ? mass / total : 0,
-        date: dated ? sayStated(dated.stated) : null,
-        scheme: dated?.scheme?.id ?? null,
+        date: fit ? sayStated(fit.stated) : null,
+        scheme: fit?.scheme.id ?? null,
         months: [...months].sort((a, b) => b[1] - a[1]).slice(0, shown).map(([t]) => monthIndex(first + t)),
         plant: codeText(row, parse.plant) || null,
         lot: codeText(row, parse.lot) || null,
         fabric: codeText(row, parse.fabric) || null,
         brackets: parse.brackets.map((bracket) => ({
           ...bracket,
-          field: bracket.field === "date" && !dated ? "unread date" : bracket.field,
+          field: bracket.field === "date" && !fit ? "unread date" : bracket.field,
           text: sliceText(row, bracket.from, bracket.until),
         })),
       };

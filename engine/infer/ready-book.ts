@@ -12,7 +12,7 @@ import {parseFreely} from "../row/free.ts";
 import {parseByLayout, type RowGrammar} from "../row/layout.ts";
 import {codeNames, parseResult, type CodeName, type ParseResult} from "../row/parse.ts";
 import {tieKey, tieOf, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
-import {weighRow, type RowChance, type RowContext} from "../row/weigh.ts";
+import {weighLoose, weighRow, type RowChance, type RowContext} from "../row/weigh.ts";
 import type {Book, LayoutRow, Mark, RepeatMark} from "../rule/schema.ts";
 import {caseKey, holds, type Case, type Distinctions} from "../rule/when.ts";
 import {readyScheme, type ReadyScheme} from "../scheme/scheme.ts";
@@ -84,7 +84,10 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
     label: readyLabel(book, schemes, axis, temperOf(labelId)),
     parse,
     tie: (name, repeats, kept) => ties.at(null, `${name}|${tieKey(repeats, kept)}`, () => tieOf(codes[name]!, repeats, kept, n)),
-    weigh: (row, layout, context) => chances.at(layout, `${row.text}|${context.key}`, () => weighRow(parse(row, layout), context)),
+    weigh(row, layout, context) {
+      const loose = chances.at(layout, `${row.text}|${context.looseKey}`, () => weighLoose(parse(row, layout), context));
+      return context.tied.length === 0 ? loose : chances.at(layout, `${row.text}|${context.key}`, () => weighRow(parse(row, layout), context, loose));
+    },
   };
 }
 
@@ -98,7 +101,9 @@ export function coveredSpan(book: Book, axis: Span): Span | null {
 /** Remembers the newest results, at most so many, so that memory stays flat however long a batch is. */
 class Remembered<T> {
   private readonly results = new Map<string, T>();
+  /** Lines with the same fields read a row alike, whichever label they are on. */
   private readonly lines = new Map<LayoutRow | null, number>();
+  private readonly fields = new Map<string, number>();
   private readonly most: number;
 
   constructor(most: number) {
@@ -107,7 +112,12 @@ class Remembered<T> {
 
   at(layout: LayoutRow | null, key: string, make: () => T): T {
     let line = this.lines.get(layout);
-    if (line === undefined) this.lines.set(layout, (line = this.lines.size));
+    if (line === undefined) {
+      const fields = JSON.stringify(layout?.fields ?? null);
+      line = this.fields.get(fields) ?? this.fields.size;
+      this.fields.set(fields, line);
+      this.lines.set(layout, line);
+    }
     const whole = `${line}|${key}`;
     let found = this.results.get(whole);
     if (found === undefined) {

@@ -1,7 +1,7 @@
 // Codes repeated elsewhere on the garment, made ready for tying to the label's rows.
 import {affine, mean, multiplyInto} from "../num/vector.ts";
 import {constant} from "../mark/ready-mark.ts";
-import {innerBoundaries} from "../row/fields.ts";
+import {innerBoundaries} from "../row/figures.ts";
 import {codeNames, type CodeName} from "../row/parse.ts";
 import {anyCode, trueChance, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
 import {anyOther, type Case} from "../rule/when.ts";

@@ -24,8 +24,18 @@ export function seenAs(cells: readonly CellWeights[], code: string): number {
   return chance;
 }
 
-/** Holds the cells of a span against a list. */
+const known = new WeakMap<PrintedRow, Map<ReadyCodes, CodeSight[]>>();
+
+/** The cells of a span held against a list; remembered as long as the row. */
 export function sightOf(row: PrintedRow, span: CellSpan, codes: ReadyCodes): CodeSight {
+  let byList = known.get(row);
+  if (!byList) known.set(row, (byList = new Map()));
+  let bySpan = byList.get(codes);
+  if (!bySpan) byList.set(codes, (bySpan = []));
+  return (bySpan[span.from * (row.cells.length + 1) + span.until] ??= makeSight(row, span, codes));
+}
+
+function makeSight(row: PrintedRow, span: CellSpan, codes: ReadyCodes): CodeSight {
   const cells = row.cells.slice(span.from, span.until).map((cell) => cell.weights);
   const listed: [number, number][] = [];
   for (const [j, code] of codes.codes.entries()) {
@@ -47,16 +57,26 @@ export interface Term {
 }
 
 /** The chance by month that a garment's code, drawn like any other, looks like these cells: as terms. */
-export function codeTerms(sight: CodeSight, codes: ReadyCodes): Term[] {
+function codeTerms(sight: CodeSight, codes: ReadyCodes): Term[] {
   const terms = sight.listed.map(([j, chance]) => ({vector: codes.listed[j]!, factor: chance}));
   const width = codes.widths[sight.cells.length - 1];
   if (width && sight.unlisted > 0) terms.push({vector: width, factor: sight.unlisted});
   return terms;
 }
 
-/** The terms summed up. */
-export function sumTerms(terms: readonly Term[], n: number): Float64Array {
-  const result = new Float64Array(n);
+const drawn = new WeakMap<CodeSight, Float64Array | null>();
+
+/** `codeTerms` summed up; null when no code looks like this. Remembered as long as the sight. */
+export function codeChance(sight: CodeSight, codes: ReadyCodes): Float64Array | null {
+  let found = drawn.get(sight);
+  if (found === undefined) drawn.set(sight, (found = sumTerms(codeTerms(sight, codes))));
+  return found;
+}
+
+/** Terms summed up; null when there are none. */
+export function sumTerms(terms: readonly Term[]): Float64Array | null {
+  if (terms.length === 0) return null;
+  const result = new Float64Array(terms[0]!.vector.length);
   for (const {vector, factor} of terms) addInto(result, vector, factor);
   return result;
 }

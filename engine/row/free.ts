@@ -1,10 +1,11 @@
 // Reads a row of unknown layout: a date and a plant code may stand anywhere, in any order, and the rest is noise.
 import type {ReadyScheme} from "../scheme/scheme.ts";
-import {boundaryChance, insideField, nextToNoise} from "../cell/boundary.ts";
-import {dateFits, innerBoundaries} from "./fields.ts";
-import type {RowGrammar} from "./layout.ts";
+import {boundaryChance, nextToNoise} from "../cell/boundary.ts";
 import {runNoise} from "../cell/noise.ts";
-import type {Bracket, CellSpan, DateField, RowParse} from "./parse.ts";
+import {dateSpans, type DateSpan} from "./date-span.ts";
+import {innerBoundaries} from "./figures.ts";
+import type {RowGrammar} from "./layout.ts";
+import type {Bracket, CellSpan, RowParse} from "./parse.ts";
 import type {PrintedRow} from "../cell/printed-row.ts";
 
 const included = 0.4;
@@ -16,8 +17,11 @@ const mostPairs = 10_000;
 
 interface Placed {
   readonly span: CellSpan;
+  /** Without what the cells themselves weigh. */
   readonly chance: number;
-  readonly date: DateField | null;
+  /** The most that its cells can weigh. */
+  readonly most: number;
+  readonly date: DateSpan | null;
 }
 
 /** Every way to read a row of unknown layout. Chances follow docs/model.md, section 5. */
@@ -32,8 +36,9 @@ export function parseFreely(row: PrintedRow, grammar: RowGrammar): RowParse[] {
   const result: RowParse[] = [];
   let best = 0;
   const add = (chance: number, date: Placed | null, plant: Placed | null) => {
-    if (chance === 0 || (date && chance <= best * trifle)) return;
-    if (date && chance > best) best = chance;
+    const most = date ? chance * date.most : chance;
+    if (most === 0 || (date && most <= best * trifle)) return;
+    if (date && most > best) best = most;
     result.push(way(chance, date, plant));
   };
   const absent = knowsPlants ? without(1) : 1;
@@ -52,49 +57,25 @@ export function parseFreely(row: PrintedRow, grammar: RowGrammar): RowParse[] {
       add(chance * runs.whole(0, first.span.from) * first.chance * middle * second.chance * runs.whole(second.span.until, n), date, plant);
     }
   }
-  return result.filter(({chance, date}) => !date || chance > best * trifle);
+  return result.filter(({chance, date}) => !date || chance * date.most > best * trifle);
 }
-
-const freeBounds = new WeakMap<PrintedRow, number>();
-
-/**
- * The most that a row of unknown layout can come to, without reading it: its date and plant take the cells that would be least
- * likely as noise, every boundary is the kinder of its two kinds.
- */
-export function boundFreely(row: PrintedRow): number {
-  let bound = freeBounds.get(row);
-  if (bound === undefined) {
-    const noise = row.cells.map((cell) => 0.5 * runNoise(cell.weights)).sort((a, b) => b - a);
-    const outside = noise.slice(0, Math.max(0, noise.length - mostFieldCells));
-    bound = outside.reduce((product, chance) => product * chance, mostStructure);
-    for (const boundary of row.boundaries) bound *= Math.max(boundaryChance(boundary, nextToNoise), boundaryChance(boundary, insideField));
-    freeBounds.set(row, bound);
-  }
-  return bound;
-}
-
-/** The most cells that a date and a plant code take together, and the most that a structure of the free layout counts before its cells. */
-const mostFieldCells = 16;
-const mostStructure = (1 - included) * included * 0.25;
 
 /** The likeliest of many; a row so long that it can be read in tens of thousands of ways says nothing anyway. */
 function likeliest(placed: readonly Placed[], most: number): readonly Placed[] {
   if (placed.length <= most) return placed;
-  return [...placed].sort((a, b) => b.chance - a.chance || a.span.from - b.span.from).slice(0, Math.max(1, Math.floor(most)));
+  return [...placed].sort((a, b) => b.chance * b.most - a.chance * a.most || a.span.from - b.span.from).slice(0, Math.max(1, Math.floor(most)));
 }
 
 function way(chance: number, date: Placed | null, plant: Placed | null): RowParse {
   const brackets: Bracket[] = [];
-  if (date) brackets.push({field: "date", ...date.span});
+  if (date) brackets.push({field: "date", from: date.span.from, until: date.span.until});
   if (plant) brackets.push({field: "plant", ...plant.span});
   brackets.sort((a, b) => a.from - b.from);
   return {chance, date: date?.date ?? null, plant: plant?.span ?? null, lot: null, fabric: null, brackets};
 }
 
 function placedDates(row: PrintedRow, schemes: readonly ReadyScheme[]): Placed[] {
-  return row.cells.flatMap((_, from) =>
-    dateFits(row, from, schemes).map(({until, chance, date}) => ({span: {from, until}, chance, date: date!})),
-  );
+  return row.cells.flatMap((_, from) => dateSpans(row, from, schemes).map((date) => ({span: date, chance: 1, most: date.most, date})));
 }
 
 function placedPlants(row: PrintedRow, widest: number): Placed[] {
@@ -102,6 +83,7 @@ function placedPlants(row: PrintedRow, widest: number): Placed[] {
     Array.from({length: Math.min(widest, row.cells.length - from)}, (_, i) => from + i + 1).map((until) => ({
       span: {from, until},
       chance: innerBoundaries(row, from, until),
+      most: 1,
       date: null,
     })),
   );

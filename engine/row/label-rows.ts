@@ -88,7 +88,7 @@ export function addJoined(into: Float64Array, rows: readonly RowChance[], factor
   context.tied.forEach((name, i) => {
     if (!(shown & (1 << i))) vectors.push(context.ties[name]!.alone);
   });
-  if (product > 0) addProduct(into, product, vectors);
+  if (product > 0) addProduct(into, product, vectors, context);
 }
 
 const masks = new WeakMap<RowChance, number>();
@@ -129,7 +129,7 @@ function folded(row: RowChance, mask: number, context: RowContext): Float64Array
       const digits = context.tied.map((_, i) => tieDigit(key, i));
       if (digits.includes(2)) continue;
       const alone = context.tied.flatMap((name, i) => (mask & (1 << i) && digits[i] === 0 ? [context.ties[name]!.alone] : []));
-      addProduct(found, typeof chance === "number" ? chance : 1, typeof chance === "number" ? alone : [chance, ...alone]);
+      addProduct(found, typeof chance === "number" ? chance : 1, typeof chance === "number" ? alone : [chance, ...alone], context);
     }
     known.set(context.ties, found);
   }
@@ -138,40 +138,52 @@ function folded(row: RowChance, mask: number, context: RowContext): Float64Array
 
 /** Row by row, keeping apart which codes are tied so far: several rows can show the same code. */
 function addWalked(into: Float64Array, rows: readonly RowChance[], factor: number, context: RowContext): void {
-  const n = into.length;
-  let states = new Map<number, Float64Array>([[0, new Float64Array(n).fill(factor)]]);
+  const {from, until, n} = context;
+  let states = new Map<number, Float64Array | number>([[0, factor]]);
   for (const row of rows) {
-    const next = new Map<number, Float64Array>();
+    const next = new Map<number, Float64Array | number>();
     for (const [mask, state] of states) {
       for (const [key, chance] of row) {
         const to = tieStep(mask, key, context.tied.length);
         if (to === null) continue;
-        let total = next.get(to);
-        if (!total) next.set(to, (total = new Float64Array(n)));
-        if (typeof chance === "number") for (let t = 0; t < n; t++) total[t]! += state[t]! * chance;
-        else for (let t = 0; t < n; t++) total[t]! += state[t]! * chance[t]!;
+        const sum = next.get(to) ?? 0;
+        if (typeof state === "number" && typeof chance === "number" && typeof sum === "number") {
+          next.set(to, sum + state * chance);
+          continue;
+        }
+        let total = sum;
+        if (typeof total === "number") {
+          const before = total;
+          next.set(to, (total = new Float64Array(n)));
+          if (before > 0) total.fill(before, from, until);
+        }
+        if (typeof state === "number" && typeof chance === "number") for (let t = from; t < until; t++) total[t]! += state * chance;
+        else if (typeof chance === "number") for (let t = from; t < until; t++) total[t]! += (state as Float64Array)[t]! * chance;
+        else if (typeof state === "number") for (let t = from; t < until; t++) total[t]! += state * chance[t]!;
+        else for (let t = from; t < until; t++) total[t]! += state[t]! * chance[t]!;
       }
     }
     states = next;
   }
   for (const [mask, state] of states) {
     const alone = context.tied.flatMap((name, i) => (mask & (1 << i) ? [] : [context.ties[name]!.alone]));
-    addProduct(into, 1, [state, ...alone]);
+    if (typeof state === "number") addProduct(into, state, alone, context);
+    else addProduct(into, 1, [state, ...alone], context);
   }
 }
 
-/** Adds a product of vectors times a factor. */
-function addProduct(into: Float64Array, factor: number, vectors: readonly Float64Array[]): void {
+/** Adds a product of vectors times a factor, in the months that count. */
+function addProduct(into: Float64Array, factor: number, vectors: readonly Float64Array[], {from, until}: RowContext): void {
   const [a, b, c, ...rest] = vectors;
-  const n = into.length;
-  if (!a) for (let t = 0; t < n; t++) into[t]! += factor;
-  else if (!b) for (let t = 0; t < n; t++) into[t]! += factor * a[t]!;
-  else if (!c) for (let t = 0; t < n; t++) into[t]! += factor * a[t]! * b[t]!;
-  else if (rest.length === 0) for (let t = 0; t < n; t++) into[t]! += factor * a[t]! * b[t]! * c[t]!;
+  if (!a) for (let t = from; t < until; t++) into[t]! += factor;
+  else if (!b) for (let t = from; t < until; t++) into[t]! += factor * a[t]!;
+  else if (!c) for (let t = from; t < until; t++) into[t]! += factor * a[t]! * b[t]!;
+  else if (rest.length === 0) for (let t = from; t < until; t++) into[t]! += factor * a[t]! * b[t]! * c[t]!;
   else {
-    const product = a.map((value, t) => factor * value * b[t]! * c[t]!);
-    for (const vector of rest) for (let t = 0; t < n; t++) product[t]! *= vector[t]!;
-    for (let t = 0; t < n; t++) into[t]! += product[t]!;
+    const product = new Float64Array(into.length);
+    for (let t = from; t < until; t++) product[t] = factor * a[t]! * b[t]! * c[t]!;
+    for (const vector of rest) for (let t = from; t < until; t++) product[t]! *= vector[t]!;
+    for (let t = from; t < until; t++) into[t]! += product[t]!;
   }
 }
 

@@ -2,7 +2,8 @@
 import type {LayoutRow} from "../rule/schema.ts";
 import type {ReadyScheme} from "../scheme/scheme.ts";
 import {boundaryChance, joinedFields, listedSeparator} from "../cell/boundary.ts";
-import {codeFits, dateFits, figureFits, textFits, type FieldFit} from "./fields.ts";
+import {codeFits, dateFits, textFits, type FieldFit} from "./fields.ts";
+import {figureFits} from "./figures.ts";
 import {parseKey, type Bracket, type CodeName, type RowParse} from "./parse.ts";
 import {isSeparator, type PrintedRow, type Separator} from "../cell/printed-row.ts";
 

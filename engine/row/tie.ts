@@ -2,7 +2,7 @@
 import type {CellWeights} from "../cell/look-alike.ts";
 import {addInto, times} from "../num/vector.ts";
 import type {ReadyCodes} from "./code-list.ts";
-import {sameUnlisted, seenAs, type CodeSight, type Term} from "./code-sight.ts";
+import {sameUnlisted, seenAs, sumTerms, type CodeSight, type Term} from "./code-sight.ts";
 
 /** A repeat as seen: its texts with weights, and how it behaves. */
 export interface Repeat {
@@ -31,8 +31,8 @@ export interface Tie {
   readonly kept: CodeClass;
   /** Chance by month of the class and all repeats, no label telling the code. */
   readonly alone: Float64Array;
-  /** Chance by month of the class, all repeats and the label's cells, as terms. */
-  terms(sight: CodeSight): readonly Term[];
+  /** Chance by month of the class, all repeats and the label's cells; null when no code of the class looks like them. */
+  own(sight: CodeSight): Float64Array | null;
 }
 
 /**
@@ -82,18 +82,19 @@ export function tieOf(codes: ReadyCodes, repeats: readonly Repeat[], kept: CodeC
     return found;
   };
 
+  const owns = new WeakMap<CodeSight, Float64Array | null>();
   let alone: Float64Array | null = null;
   return {
     key: tieKey(repeats, kept),
     kept,
     get alone() {
-      if (!alone) {
-        alone = new Float64Array(n);
-        for (const {vector, factor} of terms(null)) addInto(alone, vector, factor);
-      }
-      return alone;
+      return (alone ??= sumTerms(terms(null)) ?? new Float64Array(n));
     },
-    terms,
+    own(sight) {
+      let found = owns.get(sight);
+      if (found === undefined) owns.set(sight, (found = sumTerms(terms(sight))));
+      return found;
+    },
   };
 }
 
