@@ -1,0 +1,100 @@
+// Garments and their history: every save is a step that stays.
+import {randomInt} from "node:crypto";
+import type {Content, GarmentRecord, Step} from "../model.ts";
+import type {Save, Saved, Store} from "../store.ts";
+import {columnsOf, wordsOf} from "./columns.ts";
+import type {Database, Value} from "./database.ts";
+
+interface GarmentRow {
+  readonly n: number;
+  readonly id: string;
+  readonly rev: number;
+  readonly created_at: string;
+  readonly changed_at: string;
+  readonly changed_by: string;
+  readonly removed: number;
+  readonly content: string;
+}
+
+const recordColumns = "n, id, rev, created_at, changed_at, changed_by, removed, content";
+
+export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save" | "saveAll" | "walk" | "history"> {
+  const rowOf = (id: string) => db.one<GarmentRow>(`SELECT ${recordColumns} FROM garment WHERE id = ?`, id);
+
+  const contentAt = (id: string, rev: number): Content | null => {
+    const found = db.one<{content: string}>("SELECT content FROM step WHERE id = ? AND rev = ?", id, rev);
+    return found && (JSON.parse(found.content) as Content);
+  };
+
+  /** Null when nothing stands in the way. */
+  const stopped = ({id, base}: Save): Saved | null => {
+    if (id === null) return null;
+    const now = rowOf(id);
+    if (!now) return {unknown: true};
+    return now.rev === base ? null : {conflict: {now: recordOf(now), base: contentAt(id, base)}};
+  };
+
+  const apply = ({id: given, content, removed, who, what, at}: Save): Saved => {
+    const before = given === null ? null : rowOf(given)!;
+    const id = given ?? newId(at);
+    const rev = (before?.rev ?? 0) + 1;
+    const gone = Number(removed ?? before?.removed === 1);
+    const text = JSON.stringify(content);
+    const seq = Number(db.one<{seq: number}>("INSERT INTO step (id, rev, at, who, what, removed, content) VALUES (?, ?, ?, ?, ?, ?, ?) RETURNING seq", id, rev, at, who, what, gone, text)!.seq);
+    const columns = {id, rev, seq, created_at: before?.created_at ?? at, changed_at: at, changed_by: who, removed: gone, content: text, ...columnsOf(content)};
+    const n = put(db, columns, before?.n ?? null);
+    db.run("DELETE FROM tag WHERE n = ?", n);
+    for (const tag of new Set(content.tags)) db.run("INSERT INTO tag (n, tag) VALUES (?, ?)", n, tag);
+    if (before) db.run("DELETE FROM words WHERE rowid = ?", n);
+    db.run("INSERT INTO words (rowid, body) VALUES (?, ?)", n, wordsOf(content));
+    return {saved: {id, rev, createdAt: columns.created_at, changedAt: at, changedBy: who, removed: gone === 1, content: JSON.parse(text) as Content}};
+  };
+
+  const saveAll = (changes: readonly Save[]): readonly Saved[] =>
+    db.write(() => {
+      const stops = changes.map(stopped);
+      if (stops.every((stop) => stop === null)) return changes.map(apply);
+      // One that stands in the way stops all; the others are told what stands now, unchanged.
+      return stops.map((stop, i) => stop ?? {conflict: {now: changes[i]!.id === null ? unsaved(changes[i]!) : recordOf(rowOf(changes[i]!.id!)!), base: null}});
+    });
+
+  return {
+    get: async (id) => {
+      const row = rowOf(id);
+      return row && recordOf(row);
+    },
+    byNumber: async (number) => {
+      const row = db.one<GarmentRow>(`SELECT ${recordColumns} FROM garment WHERE number = ? AND removed = 0 ORDER BY n LIMIT 1`, number);
+      return row && recordOf(row);
+    },
+    save: async (change) => saveAll([change])[0]!,
+    saveAll: async (changes) => saveAll(changes),
+    walk: async (after, limit) => db.all<GarmentRow>(`SELECT ${recordColumns} FROM garment WHERE id > ? ORDER BY id LIMIT ?`, after ?? "", limit).map(recordOf),
+    history: async (id) =>
+      db
+        .all<Omit<Step, "removed" | "content"> & {removed: number; content: string}>("SELECT id, rev, at, who, what, removed, content FROM step WHERE id = ? ORDER BY rev", id)
+        .map((step) => ({...step, removed: step.removed === 1, content: JSON.parse(step.content) as Content})),
+  };
+}
+
+function put(db: Database, columns: Readonly<Record<string, Value>>, n: number | null): number {
+  const names = Object.keys(columns);
+  if (n === null) return Number(db.one<{n: number}>(`INSERT INTO garment (${names.join(", ")}) VALUES (${names.map(() => "?").join(", ")}) RETURNING n`, ...Object.values(columns))!.n);
+  db.run(`UPDATE garment SET ${names.map((name) => `${name} = ?`).join(", ")} WHERE n = ?`, ...Object.values(columns), n);
+  return n;
+}
+
+function recordOf({id, rev, created_at, changed_at, changed_by, removed, content}: GarmentRow): GarmentRecord {
+  return {id, rev, createdAt: created_at, changedAt: changed_at, changedBy: changed_by, removed: removed === 1, content: JSON.parse(content) as Content};
+}
+
+/** A new garment that was not saved because another of the same batch was stopped. */
+const unsaved = ({content, at, who}: Save): GarmentRecord => ({id: newId(at), rev: 1, createdAt: at, changedAt: at, changedBy: who, removed: false, content});
+
+const letters = "0123456789abcdefghijklmnopqrstuvwxyz";
+
+/** Time first, so that ids sort by age; then chance, so that no two are the same. */
+function newId(at: string): string {
+  const time = Date.parse(at).toString(36).padStart(9, "0");
+  return time + Array.from({length: 9}, () => letters[randomInt(36)]!).join("");
+}

@@ -1,0 +1,106 @@
+// The store on SQLite: the contract, and what is its own: files, several processes, older and newer shapes.
+import {chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync} from "node:fs";
+import {tmpdir} from "node:os";
+import {join} from "node:path";
+import {afterAll, describe, expect, test} from "vitest";
+import {openStore, partsOf} from "../../store/open.ts";
+import {openDatabase} from "../../store/sqlite/database.ts";
+import {migrate} from "../../store/sqlite/migrate.ts";
+import {migrations} from "../../store/sqlite/migrations.ts";
+import {rackQuerySchema} from "../../store/model.ts";
+import {at, content, contract, dated} from "./contract.ts";
+
+const home = mkdtempSync(join(tmpdir(), "ticking-store-"));
+let count = 0;
+const folder = () => join(home, String(++count));
+afterAll(() => rmSync(home, {recursive: true, force: true}));
+
+describe("the store on SQLite", () => contract(() => openStore(folder())));
+
+const save = (number: string, more = {}) => ({id: null, base: 0, content: content(number, more), who: "owner", what: "added", at});
+
+test("two openings of one rack see each other's saves, years included", async () => {
+  const path = folder();
+  const [one, two] = [await openStore(path), await openStore(path)];
+  await one.save(save("1", {dating: dated([1], 1968)}));
+  const query = rackQuerySchema.parse({from: 1968, until: 1968});
+  expect((await two.search(query)).total).toBe(1);
+  await two.save(save("2", {dating: dated([1], 1968)}));
+  expect((await one.search(query)).total).toBe(2);
+  await one.close();
+  await two.close();
+});
+
+test("a backup holds what stood at that time, and opens by itself", async () => {
+  const store = await openStore(folder());
+  const {saved} = await store.save(save("1"));
+  const copy = folder();
+  mkdirSync(copy);
+  await store.backup(partsOf(copy).database);
+  await store.save(save("2"));
+  const other = await openStore(copy);
+  expect(await other.get(saved!.id)).toEqual(saved);
+  expect((await other.search(rackQuerySchema.parse({}))).total).toBe(1);
+  await store.close();
+  await other.close();
+});
+
+test("the history can be neither changed nor deleted, not even by hand", async () => {
+  const path = folder();
+  const store = await openStore(path);
+  await store.save(save("1"));
+  await store.close();
+  const db = openDatabase(partsOf(path).database);
+  expect(() => db.exec("UPDATE step SET who = 'nobody'")).toThrow("never changed");
+  expect(() => db.exec("DELETE FROM step")).toThrow("never deleted");
+  db.close();
+});
+
+test("a rack of a newer program is left alone, and says so", async () => {
+  const path = folder();
+  const store = await openStore(path);
+  await store.close();
+  const db = openDatabase(partsOf(path).database);
+  db.exec(`PRAGMA user_version = ${migrations.length + 3}`);
+  db.close();
+  await expect(openStore(path)).rejects.toThrow("written by a newer ticking");
+});
+
+test("a step to a newer shape puts a copy of the old file aside", async () => {
+  const path = folder();
+  const store = await openStore(path);
+  await store.save(save("1"));
+  await store.close();
+  const {database, backups} = partsOf(path);
+  const db = openDatabase(database);
+  migrate(db, path, backups, [...migrations, "ALTER TABLE garment ADD COLUMN later TEXT"]);
+  expect(db.one("SELECT later FROM garment")).toEqual({later: null});
+  db.close();
+  const [copy] = readdirSync(backups);
+  const old = openDatabase(join(backups, copy!));
+  expect([old.one<{n: number}>("SELECT count(*) AS n FROM garment")!.n, old.one<{user_version: number}>("PRAGMA user_version")!.user_version]).toEqual([1, migrations.length]);
+  old.close();
+});
+
+test("a step that fails leaves the file as it was", async () => {
+  const path = folder();
+  await (await openStore(path)).close();
+  const db = openDatabase(partsOf(path).database);
+  expect(() => migrate(db, path, partsOf(path).backups, [...migrations, "CREATE TABLE half (a); SELECT nonsense"])).toThrow();
+  expect(db.one("SELECT name FROM sqlite_master WHERE name = 'half'")).toBeNull();
+  db.close();
+});
+
+test("a folder that cannot be used is named, with what to do", async () => {
+  const path = folder();
+  writeFileSync(path, "a file");
+  await expect(openStore(path)).rejects.toThrow(/cannot be used .* To fix: .*--data/);
+});
+
+test.skipIf(process.getuid?.() === 0)("a folder that may not be written to is named", async () => {
+  const path = folder();
+  mkdirSync(path);
+  chmodSync(path, 0o500);
+  await expect(openStore(path)).rejects.toThrow("cannot be used");
+  expect(existsSync(partsOf(path).database)).toBe(false);
+});
