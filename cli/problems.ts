@@ -28,3 +28,23 @@ export const noBooksInFolder = (at: string): Problem => ({
 export const notWorkers = (at: string, given: string): Problem => ({
   code: "cli/workers", at, what: `“${given}” is no number of workers`, why: "the work is shared out among whole workers", fix: "give a whole number from 1 to 64",
 });
+
+export const portTaken = (port: number): Problem => ({
+  code: "cli/port-taken", at: "--port", what: `something else listens on port ${port} already`, why: "two programs cannot share a port", fix: "end the other program, perhaps another ticking serve, or choose another port",
+});
+
+export const notAddress = (address: string, reason: string): Problem => ({
+  code: "cli/not-address", at: "--listen", what: `the server cannot listen on ${address} (${reason})`, why: "nobody could reach it", fix: "give an address of this machine, like 127.0.0.1 or 0.0.0.0, and a port above 1023",
+});
+
+export const notPort = (given: string): Problem => ({
+  code: "cli/port", at: "--port", what: `“${given}” is no port`, why: "a browser could not find the server", fix: "give a whole number from 0 to 65535; 0 takes any free one",
+});
+
+export const passphraseNeeded = (address: string): Problem => ({
+  code: "cli/passphrase-needed", at: "--listen", what: `others than this machine can reach ${address}, and no passphrase is given`, why: "anybody in the same network could read and change the rack", fix: "give a file that holds a passphrase with --passphrase-file",
+});
+
+export const passphraseShort = (at: string, fewest: number): Problem => ({
+  code: "cli/passphrase-short", at, what: `the passphrase has fewer than ${fewest} characters`, why: "short ones can be guessed", fix: "take four or five words that do not belong together",
+});

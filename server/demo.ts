@@ -17,15 +17,13 @@ export async function isDemoOnly(store: Store, garments: number): Promise<boolea
   return hanging.length === garments;
 }
 
-/** Hangs the demo on a rack that was never used. */
-export async function hangDemo(rack: Rack, garments: readonly Garment[]): Promise<void> {
-  const {store, who, now: at} = rack;
-  if ((await store.setting(demoKey)) !== null || (await store.walk(null, 1)).length > 0) return;
-  const dated = await rack.date(garments);
-  const saved = await store.saveAll(garments.map((garment, i) => ({
-    id: null, base: 0, content: contentSchema.parse({garment, standing: dated[i]!.dating ? "kept" : "to examine", dating: dated[i]!.dating ?? null, tags: ["demo"]}), who, what: "hung up with the demo", at,
-  })));
-  await store.setSetting(demoKey, JSON.stringify(saved.map((one) => one.saved!.id)));
+/** Hangs the demo on a rack that was never used; its garments are dated like others that hang undated. */
+export async function hangDemo(store: Store, garments: readonly Garment[], at: string): Promise<readonly string[]> {
+  if ((await store.setting(demoKey)) !== null || (await store.walk(null, 1)).length > 0) return [];
+  const saved = await store.saveAll(garments.map((garment) => ({id: null, base: 0, content: contentSchema.parse({garment, tags: ["demo"]}), who: "ticking", what: "hung up with the demo", at})));
+  const ids = saved.map((one) => one.saved!.id);
+  await store.setSetting(demoKey, JSON.stringify(ids));
+  return ids;
 }
 
 /** Takes the garments of the demo off the rack, or hangs them up again; what is the owner's own stays. */

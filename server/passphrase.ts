@@ -1,11 +1,11 @@
 // Keeps a passphrase as a hash that is slow and takes much memory to try, and checks one against it.
 import {randomBytes, scrypt, timingSafeEqual} from "node:crypto";
 
-/** Source: RFC 7914 (scrypt); OWASP Password Storage Cheat Sheet: N = 2^17, r = 8, p = 1, that is 128 MB for each try. */
+/** Source: RFC 7914 (scrypt); OWASP Password Storage Cheat Sheet: at least N = 2^17, r = 8, p = 1, that is 128 MB for each try. */
 const cost = {N: 2 ** 17, r: 8, p: 1};
 const keyBytes = 32;
 
-/** The fewest characters of a passphrase. Source: NIST SP 800-63B-4, section 3.1.1.2, for a passphrase beside nothing else: 15. */
+/** The fewest characters of a passphrase. Source: NIST SP 800-63B, revision 4, for a passphrase with nothing beside it: 15 (from memory). */
 export const fewestCharacters = 15;
 
 /** The hash with its salt and cost, as one line of text. */
@@ -24,7 +24,7 @@ export async function isPassphrase(passphrase: string, kept: string): Promise<bo
   return found.length === wanted.length && timingSafeEqual(found, wanted);
 }
 
-/** Letters that look the same are the same however a keyboard composes them; source: NIST SP 800-63B-4, on normalizing Unicode. */
+/** Letters that look the same are the same however a keyboard composes them; source: NIST SP 800-63B, section 5.1.1.2: NFKC before hashing. */
 function derive(passphrase: string, salt: Buffer, {N, r, p}: typeof cost): Promise<Buffer> {
   return new Promise((resolve, reject) => {
     scrypt(passphrase.normalize("NFKC"), salt, keyBytes, {N, r, p, maxmem: 256 * N * r}, (error, key) => (error ? reject(error) : resolve(key)));

@@ -11,7 +11,7 @@ import type {Route} from "./route.ts";
 import {makeThrottle} from "./throttle.ts";
 
 const cookie = "ticking-session";
-/** A ticket ends after so long without use, and in any case after thirty days. Source: own choice, within NIST SP 800-63B-4, section 2.2.3. */
+/** A ticket ends after so long without use, and in any case after thirty days. Source: own choice. */
 const idleEnds = 7 * 24 * 3_600_000;
 const always = 30 * 24 * 3_600_000;
 const mostTickets = 1000;

@@ -14,13 +14,16 @@ export interface About {
 
 /** An answer that is no success: RFC 9457 problem details, with the problems to show. */
 export class ApiFault extends Error {
-  constructor(
-    readonly status: number,
-    readonly problems: readonly Problem[],
-    /** The whole body, for what a problem carries besides. */
-    readonly body: unknown,
-  ) {
+  readonly status: number;
+  readonly problems: readonly Problem[];
+  /** The whole body, for what a problem carries besides. */
+  readonly body: unknown;
+
+  constructor(status: number, problems: readonly Problem[], body: unknown) {
     super(problems.map(({what}) => what).join("; "));
+    this.status = status;
+    this.problems = problems;
+    this.body = body;
   }
 }
 

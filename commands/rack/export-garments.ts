@@ -13,10 +13,10 @@ export const exportGarments = rackCommand({
   name: "rack.export",
   summary: "hand garments out as a table or as JSON",
   route: {method: "get", path: "/api/rack/export", gives: "download"},
-  input: rackQuerySchema.omit({offset: true, limit: true, sort: true, descending: true}).extend({format: format.default("csv")}),
+  input: rackQuerySchema.omit({offset: true, limit: true}).extend({format: format.default("csv")}),
   output: z.string(),
   async run({format: wanted, ...query}, {store, now}): Promise<{answer: Download}> {
-    const contents = () => contentsOf({...query, sort: "number", descending: false, offset: 0, limit: perPage}, store);
+    const contents = () => contentsOf({...query, offset: 0, limit: perPage}, store);
     const pieces = {csv: table, json: list, jsonl: lines}[wanted];
     return {answer: {name: `rack-${now.slice(0, 10)}.${wanted}`, mime: kinds[wanted], pieces: pieces(contents)}};
   },

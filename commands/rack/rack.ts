@@ -2,9 +2,7 @@
 import type {Book, Garment, Problem} from "../../engine/index.ts";
 import type {Dating} from "../../store/model.ts";
 import type {Store} from "../../store/store.ts";
-import {makeWorld, type World} from "../world.ts";
-import {booksInUse} from "./books-in-use.ts";
-import {dateUndated} from "./date-undated.ts";
+import type {World} from "../world.ts";
 import {datingOf} from "./dating.ts";
 
 export type Dated = {readonly dating: Dating; readonly problems?: undefined} | {readonly dating?: undefined; readonly problems: readonly Problem[]};
@@ -23,14 +21,6 @@ export interface Rack {
   readonly date: (garments: readonly Garment[]) => Promise<readonly Dated[]>;
   /** Sees to it that garments which are kept undated get dated; a server does so in the background. */
   readonly dateLater: (ids: readonly string[]) => Promise<void>;
-}
-
-/** A rack that dates its garments itself. */
-export async function openRack(given: Pick<Rack, "store" | "shipped" | "now" | "who"> & Pick<World, "today">): Promise<Rack> {
-  const {store, shipped, now, who, today} = given;
-  const world = makeWorld(booksInUse(shipped, await store.editions()), today);
-  const rack: Rack = {store, world, shipped, now, who, date: async (garments) => dateAll(garments, world, now), dateLater: (ids) => dateUndated(ids, rack)};
-  return rack;
 }
 
 /** Dates garments by the books of a world. */

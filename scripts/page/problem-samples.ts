@@ -1,11 +1,13 @@
 // One example of every problem that can be reported, so that the reference shows them as people meet them. The compiler misses none.
 import * as batch from "../../commands/batch/problems.ts";
 import * as input from "../../commands/problems.ts";
+import * as rack from "../../commands/rack/problems.ts";
 import * as terminal from "../../cli/problems.ts";
 import type {Problem} from "../../engine/index.ts";
 import * as garment from "../../engine/infer/problems.ts";
 import * as file from "../../rulebooks/file-problems.ts";
 import * as book from "../../rulebooks/problems.ts";
+import * as server from "../../server/problems.ts";
 
 type Wordings<M> = {readonly [K in keyof M as M[K] extends (...given: never) => Problem ? K : never]: M[K] extends (...given: infer G) => Problem ? readonly G[] : never};
 type Sampled<M> = {readonly title: string; readonly problems: readonly Problem[]; readonly of?: M};
@@ -100,6 +102,11 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     nothingToExamine: [[]],
     noBooksInFolder: [["my-books"]],
     notWorkers: [["--workers", "many"]],
+    portTaken: [[4848]],
+    notAddress: [["203.0.113.7", "EADDRNOTAVAIL"]],
+    notPort: [["http"]],
+    passphraseNeeded: [["0.0.0.0"]],
+    passphraseShort: [["pass.txt", 15]],
   }),
   sampled("Tables and lists", batch, {
     empty: [["rack.csv"]],
@@ -113,5 +120,43 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     openQuote: [["rack.csv:17"]],
     tooLong: [["rack.csv:17", 1_000_000]],
     notJson: [["rack.jsonl:17", "Unexpected token"]],
+  }),
+  sampled("The rack", rack, {
+    noGarment: [["k3v9x0p2m4aa"]],
+    savedBetween: [["0147", "Ana", "2026-11-05T14:20:00.000Z"]],
+    noStep: [[9]],
+    noPhoto: [["content.photos #1", "9f86d081884c7d659a2feaa0c55ad015"]],
+    changesNothing: [[]],
+    busyGarments: [[]],
+    tooManyTags: [["0147", 40]],
+    noEdition: [["marrowfield", 9]],
+    editionTaken: [["marrowfield"]],
+    numberTaken: [["line 17", "0147"]],
+    numberTwice: [["line 17", "0147", "line 5"]],
+    noNumber: [["line 17"]],
+    noNumberColumn: [[]],
+    mappedTwice: [["title", ["name", "title"]]],
+    noSuchColumn: [["shelf"]],
+    noSuchTarget: [["shelf", "cupboard"]],
+    badMoney: [["line 17 asked", "about 90"]],
+    nothingToImport: [["text"]],
+    notJson: [["line 17", "Unexpected token"]],
+    tooManyLines: [[50_000]],
+  }),
+  sampled("The server", server, {
+    notJson: [["Unexpected end of input"]],
+    wrongMedia: [["text/plain", ["application/json"]]],
+    tooLarge: [[1_000_000]],
+    nothingHere: [["/api/garment"]],
+    wrongMethod: [["/api/rack", ["GET"]]],
+    strangeHost: [["shop.example"]],
+    strangeOrigin: [[]],
+    notSignedIn: [[]],
+    wrongPassphrase: [[]],
+    noPassphrase: [[]],
+    tooManyTries: [[8]],
+    cannotKeep: [["the disk is full"]],
+    ourFault: [[]],
+    noScreens: [[]],
   }),
 ];

@@ -52,13 +52,14 @@ export function memoryStore(): Store {
   };
 }
 
-/** Text, maker and place alone; the rest of the query is up to real drivers. */
-function search(records: readonly GarmentRecord[], {text, maker, place, removed, offset, limit}: RackQuery): RackPage {
+/** Text, maker, place and sureness alone; the rest of the query is up to real drivers. */
+function search(records: readonly GarmentRecord[], {text, maker, place, sureness, removed, offset, limit}: RackQuery): RackPage {
   const fitting = records.filter(
     (record) =>
       record.removed === removed &&
       (text === "" || JSON.stringify(record.content.garment).toLowerCase().includes(text.toLowerCase())) &&
       (maker === null || record.content.dating?.maker === maker) &&
+      (sureness === null || (record.content.dating?.sureness ?? "undated") === sureness) &&
       (place === null || record.content.place === place),
   );
   return {total: fitting.length, rows: fitting.slice(offset, offset + limit).map(rowOf), years: {first: 1900, garments: []}, values: {makers: [], types: [], places: [], tags: []}};

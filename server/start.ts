@@ -1,0 +1,70 @@
+// Starts everything that a served rack needs: workers, the demo of a fresh rack, dating in the background, and the app on its port.
+import type {Book, Garment} from "../engine/index.ts";
+import {rackQuerySchema} from "../store/model.ts";
+import type {Store} from "../store/store.ts";
+import type {Rack} from "../commands/rack/rack.ts";
+import {makeApp, type AppOptions} from "./app.ts";
+import {makeBackground} from "./background.ts";
+import {makeBooksUsed} from "./books-used.ts";
+import {makeCrew} from "./crew.ts";
+import {hangDemo} from "./demo.ts";
+import {listen} from "./listen.ts";
+
+export interface StartOptions extends Pick<AppOptions, "screens" | "version" | "names" | "wide" | "passphraseHash" | "onFault" | "more"> {
+  readonly store: Store;
+  readonly shipped: readonly Book[];
+  /** Hung up on a rack that was never used. */
+  readonly demo: readonly Garment[];
+  readonly address: string;
+  readonly port: number;
+}
+
+export interface Started {
+  readonly address: string;
+  readonly port: number;
+  /** Resolves when no garment waits to be dated any more. */
+  readonly settled: () => Promise<void>;
+  /** Answers what is under way, stops the workers; the store is left to the caller. */
+  close(): Promise<void>;
+}
+
+/** @throws the system's error with its code when the port cannot be had */
+export async function startServer({store, shipped, demo, address, port, ...rest}: StartOptions): Promise<Started> {
+  const onFault = rest.onFault ?? (() => {});
+  const crew = makeCrew();
+  const used = makeBooksUsed(store, shipped, () => new Date());
+  const rack = async (): Promise<Rack> => {
+    const [world, now] = [await used.world(), new Date().toISOString()];
+    return {store, world, shipped, now, who: "ticking", date: (garments) => crew.date(garments, world, now), dateLater: async (ids) => background.add(ids)};
+  };
+  const background = makeBackground(rack, onFault);
+  try {
+    const app = makeApp({...rest, store, shipped, dater: crew.date, dateLater: background.add});
+    const listening = await listen(app, address, port);
+    await hangDemo(store, demo, new Date().toISOString());
+    background.add(await undated(store));
+    return {
+      address: listening.address,
+      port: listening.port,
+      settled: background.settled,
+      async close() {
+        await listening.close();
+        await background.stop();
+        await crew.close();
+      },
+    };
+  } catch (error) {
+    await crew.close();
+    throw error;
+  }
+}
+
+/** Garments that hang undated. */
+async function undated(store: Store): Promise<string[]> {
+  const ids: string[] = [];
+  for (let offset = 0; ; offset += 500) {
+    const {rows} = await store.search(rackQuerySchema.parse({sureness: "undated", sort: "number", descending: false, offset, limit: 500}));
+    ids.push(...rows.map(({id}) => id));
+    if (rows.length < 500) return ids;
+  }
+}
