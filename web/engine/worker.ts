@@ -1,0 +1,28 @@
+// The engine beside the page: examines whatever it is handed, the date first, the whole finding after.
+import {makeExaminer, parseMonth, rowsId, type Book, type Examiner, type Garment} from "../../engine/index.ts";
+import type {Ask, Told} from "./messages.ts";
+
+let examiner: Examiner | null = null;
+
+const tell = (told: Told) => self.postMessage(told);
+
+self.onmessage = ({data}: MessageEvent<Ask>) => {
+  if ("books" in data) {
+    examiner = makeExaminer(JSON.parse(data.books) as Book[], {today: parseMonth(data.today)!});
+    return;
+  }
+  const {id, garment, without} = data;
+  if (!examiner) return;
+  const asked = without === null ? garment : leftOut(garment, without);
+  const {finding: brief, problems} = examiner.brief(asked);
+  if (problems) return tell({id, problems});
+  tell({id, brief});
+  if (without !== null) return;
+  const {finding} = examiner.examine(asked);
+  if (finding) tell({id, finding});
+};
+
+function leftOut(garment: Garment, mark: string): Garment {
+  const {[mark === rowsId ? "rows" : mark]: _, ...saw} = garment.saw;
+  return {...garment, saw: saw as Garment["saw"]};
+}

@@ -1,0 +1,183 @@
+// The garment on the screen: every change is kept on this device at once, and goes to the rack a moment later; each can be undone.
+import {useCallback, useEffect, useReducer, useRef, useState} from "react";
+import type {Problem} from "../../engine/index.ts";
+import {contentSchema, type Content, type GarmentRecord} from "../../store/model.ts";
+import {ApiFault, getJson, problemsOf} from "../api.ts";
+import {draftOf, dropDraft, keepDraft} from "../offline/draft.ts";
+import {isDraftName, newDraftName, type Conflict} from "../offline/kept.ts";
+import {keepGarment, watchOutbox} from "../offline/outbox.ts";
+
+export type Saving = "draft" | "typing" | "saving" | "saved" | "waiting" | "conflict" | "refused";
+
+interface Sheet {
+  /** Id on the rack, or a name of this device's own. */
+  readonly garment: string;
+  readonly base: number;
+  readonly was: Content | null;
+  readonly content: Content;
+  readonly past: readonly Content[];
+  readonly future: readonly Content[];
+}
+
+type Act =
+  | {readonly open: Omit<Sheet, "past" | "future">}
+  | {readonly content: Content}
+  | {readonly back: true}
+  | {readonly forth: true}
+  | {readonly saved: GarmentRecord};
+
+const mostUndo = 200;
+const settleMs = 800;
+
+function reduce(sheet: Sheet, act: Act): Sheet {
+  if ("open" in act) return {...act.open, past: [], future: []};
+  if ("content" in act) return {...sheet, content: act.content, past: [...sheet.past, sheet.content].slice(-mostUndo), future: []};
+  if ("saved" in act) return {...sheet, garment: act.saved.id, base: act.saved.rev, was: act.saved.content};
+  const [from, to] = "back" in act ? [sheet.past, sheet.future] : [sheet.future, sheet.past];
+  const content = from.at(-1);
+  if (!content) return sheet;
+  const rest = from.slice(0, -1);
+  const other = [...to, sheet.content];
+  return {...sheet, content, ...("back" in act ? {past: rest, future: other} : {past: other, future: rest})};
+}
+
+/** A new garment, named by the minute. */
+export function blank(now = new Date()): Content {
+  const two = (value: number) => String(value).padStart(2, "0");
+  const number = `${two(now.getFullYear() % 100)}${two(now.getMonth() + 1)}${two(now.getDate())}-${two(now.getHours())}${two(now.getMinutes())}`;
+  return contentSchema.parse({garment: {garment: number, type: "trousers", saw: {}}});
+}
+
+export interface OpenGarment {
+  readonly content: Content;
+  readonly id: string | null;
+  readonly ready: boolean;
+  readonly saving: Saving;
+  readonly savedAt: number | null;
+  readonly problems: readonly Problem[];
+  readonly conflict: Conflict | null;
+  change(content: Content): void;
+  /** Puts a new garment on the rack. */
+  hang(): void;
+  settle(content: Content): void;
+  undo: (() => void) | null;
+  redo: (() => void) | null;
+}
+
+const blankName = "new-blank";
+
+/** @param id  on the rack; null for a garment that is not there yet */
+export function useGarment(id: string | null, onHung: (id: string) => void): OpenGarment {
+  const [sheet, act] = useReducer(reduce, null, () => ({garment: blankName, base: 0, was: null, content: blank(), past: [], future: []}));
+  const [ready, setReady] = useState(false);
+  const [saving, setSaving] = useState<Saving>("draft");
+  const [savedAt, setSavedAt] = useState<number | null>(null);
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [conflict, setConflict] = useState<Conflict | null>(null);
+  const touched = useRef(false);
+  const hung = useRef(onHung);
+  hung.current = onHung;
+
+  useEffect(() => {
+    let here = true;
+    const name = id ?? blankName;
+    touched.current = false;
+    setConflict(null);
+    setProblems([]);
+    setReady(false);
+    void (async () => {
+      const draft = await draftOf(name).catch(() => null);
+      if (id === null) {
+        if (here) act({open: draft ?? {garment: blankName, base: 0, was: null, content: blank()}});
+        setSaving("draft");
+      } else {
+        try {
+          const record = await getJson<GarmentRecord>(`/api/garments/${id}`);
+          if (!here) return;
+          act({open: draft ? {garment: id, base: draft.base, was: draft.was, content: draft.content} : {garment: id, base: record.rev, was: record.content, content: record.content}});
+          if (draft) touched.current = true;
+          setSaving(draft ? "typing" : "saved");
+          setSavedAt(draft ? null : Date.parse(record.changedAt));
+        } catch (error) {
+          if (!here) return;
+          if (draft) act({open: {garment: id, base: draft.base, was: draft.was, content: draft.content}});
+          setSaving(draft && !(error instanceof ApiFault) ? "waiting" : "refused");
+          if (!draft) setProblems(problemsOf(error));
+        }
+      }
+      if (here) setReady(true);
+    })();
+    return () => void (here = false);
+  }, [id]);
+
+  const save = useCallback(async (now: Sheet, name: string, what: string) => {
+    setSaving("saving");
+    const kept = await keepGarment({garment: name, base: now.base, was: now.was, content: now.content, what});
+    if (kept.saved) {
+      await dropDraft(now.garment);
+      act({saved: kept.saved});
+      setProblems([]);
+      setConflict(null);
+      setSavedAt(Date.now());
+      setSaving("saved");
+      if (isDraftName(now.garment)) hung.current(kept.saved.id);
+    } else if (kept.waiting) {
+      setSaving("waiting");
+    } else if (kept.conflict) {
+      setConflict(kept.conflict);
+      setSaving("conflict");
+    } else {
+      setProblems(kept.problems ?? []);
+      setSaving("refused");
+    }
+  }, []);
+
+  // On this device at once; on the rack when nothing was typed for a moment.
+  useEffect(() => {
+    if (!ready || !touched.current) return;
+    void keepDraft({garment: sheet.garment, base: sheet.base, was: sheet.was, content: sheet.content, at: new Date().toISOString()}).catch(() => {});
+    if (isDraftName(sheet.garment) || saving === "conflict") return;
+    setSaving("typing");
+    const timer = setTimeout(() => void save(sheet, sheet.garment, "changed"), settleMs);
+    return () => clearTimeout(timer);
+    // Only what was typed starts a save.
+  }, [sheet.content, ready]);
+
+  useEffect(
+    () =>
+      watchOutbox((news) => {
+        if (news && news.garment === sheet.garment) {
+          act({saved: news.saved});
+          setSaving("saved");
+          setSavedAt(Date.now());
+        }
+      }),
+    [sheet.garment],
+  );
+
+  const touch = (next: Act) => {
+    touched.current = true;
+    act(next);
+  };
+  return {
+    content: sheet.content,
+    id: isDraftName(sheet.garment) ? null : sheet.garment,
+    ready,
+    saving,
+    savedAt,
+    problems,
+    conflict,
+    change: (content) => touch({content}),
+    hang: () => void save(sheet, newDraftName(), "added"),
+    settle(content) {
+      if (!conflict) return;
+      touched.current = true;
+      act({saved: conflict.now});
+      act({content});
+      setConflict(null);
+      void save({...sheet, base: conflict.now.rev, was: conflict.now.content, content}, sheet.garment, "merged");
+    },
+    undo: sheet.past.length > 0 ? () => touch({back: true}) : null,
+    redo: sheet.future.length > 0 ? () => touch({forth: true}) : null,
+  };
+}

@@ -1,0 +1,60 @@
+// The year ribbon: years along, months down, each cell as dark as it is likely.
+import {sayMonth, type Brief, type MonthIndex} from "../../engine/index.ts";
+import {january, type YearSpan} from "./year-scale.ts";
+
+export interface RibbonProps {
+  readonly brief: Pick<Brief, "first" | "posterior" | "best">;
+  readonly years: YearSpan;
+  readonly width: number;
+  readonly cell?: number;
+  /** Said to those who do not see it. */
+  readonly label: string;
+}
+
+export const gutter = 26;
+const names = ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"];
+
+/** Left edge of a year. */
+export const yearX = (year: number, {from, until}: YearSpan, width: number): number => gutter + ((year - from) / (until - from + 1)) * (width - gutter);
+
+/** How dark a cell is: by the square root, so that one in a hundred can still be seen. */
+export const darkness = (p: number, most: number): number => (most > 0 ? Math.sqrt(p / most) : 0);
+
+export function YearRibbon({brief: {first, posterior, best}, years, width, cell = 9, label}: RibbonProps) {
+  const step = (width - gutter) / (years.until - years.from + 1);
+  const height = 12 * cell;
+  const cells = [];
+  for (let year = years.from; year <= years.until; year++) {
+    for (let m = 0; m < 12; m++) {
+      const month = (january(year) + m) as MonthIndex;
+      const p = posterior[month - first] ?? 0;
+      const dark = darkness(p, best.probability);
+      if (dark < 0.03) continue;
+      cells.push(
+        <rect key={month} x={yearX(year, years, width) + 0.5} y={m * cell + 0.5} width={Math.max(1, step - 1)} height={cell - 1} fillOpacity={dark} className={month === best.month ? "cell best" : "cell"}>
+          <title>{`${sayMonth(month)}: ${Math.round(p * 1000) / 10} in 100`}</title>
+        </rect>,
+      );
+    }
+  }
+  return (
+    <svg className="ribbon" role="img" aria-label={label} width={width} height={height + 18} viewBox={`0 0 ${width} ${height + 18}`}>
+      <rect x={gutter} y={0} width={width - gutter} height={height} className="ribbon-ground" />
+      {names.map((name, m) => <text key={m} x={gutter - 6} y={m * cell + cell - 1.5} textAnchor="end" className="tick">{name}</text>)}
+      {cells}
+      <Years years={years} width={width} y={height + 13} />
+    </svg>
+  );
+}
+
+/** Year figures under the ribbon, as many as have room; decades bold. */
+function Years({years, width, y}: {years: YearSpan; width: number; y: number}) {
+  const step = (width - gutter) / (years.until - years.from + 1);
+  const every = [1, 2, 5, 10, 20].find((n) => n * step >= 26) ?? 50;
+  const shown = [];
+  for (let year = Math.ceil(years.from / every) * every; year <= years.until; year += every) {
+    const round = year % 10 === 0;
+    shown.push(<text key={year} x={yearX(year, years, width) + step / 2} y={y} textAnchor="middle" className={round ? "tick round" : "tick"}>{round || every >= 5 ? year : String(year % 100).padStart(2, "0")}</text>);
+  }
+  return <>{shown}</>;
+}
