@@ -5,7 +5,7 @@ import {rackCommands} from "../commands/rack/list.ts";
 import type {Rack} from "../commands/rack/rack.ts";
 import type {Store} from "../store/store.ts";
 import {aboutRoutes} from "./about.ts";
-import {dateHere, makeBooksUsed, type Dater} from "./books-used.ts";
+import {dateHere, makeBooksUsed, type BooksUsed, type Dater} from "./books-used.ts";
 import {faultOf} from "./fault.ts";
 import {ownNames, safeHeaders, sameSite} from "./guard.ts";
 import {problemResponse, Refused} from "./problem-details.ts";
@@ -27,6 +27,8 @@ export interface AppOptions {
   readonly wide?: boolean;
   /** Null: nobody has to sign in. */
   readonly passphraseHash?: string | null;
+  /** The books made ready, when others need them, too. */
+  readonly used?: BooksUsed;
   readonly dater?: Dater;
   /** Has undated garments dated in the background. */
   readonly dateLater?: (ids: readonly string[]) => void;
@@ -39,7 +41,7 @@ export interface AppOptions {
 
 export function makeApp(options: AppOptions): Hono {
   const {store, shipped, clock = () => new Date(), dater = dateHere, passphraseHash = null, onFault = () => {}} = options;
-  const used = makeBooksUsed(store, shipped, clock);
+  const used = options.used ?? makeBooksUsed(store, shipped, clock);
   const rackFor = async (context: Context): Promise<Rack> => {
     const [world, now] = [await used.world(), clock().toISOString()];
     return {store, world, shipped, now, who: whoOf(context), date: (garments) => dater(garments, world, now), dateLater: async (ids) => options.dateLater?.(ids)};

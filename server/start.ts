@@ -39,7 +39,7 @@ export async function startServer({store, shipped, demo, address, port, ...rest}
   };
   const background = makeBackground(rack, onFault);
   try {
-    const app = makeApp({...rest, store, shipped, dater: crew.date, dateLater: background.add});
+    const app = makeApp({...rest, store, shipped, used, dater: crew.date, dateLater: background.add});
     const listening = await listen(app, address, port);
     await hangDemo(store, demo, new Date().toISOString());
     background.add(await undated(store));

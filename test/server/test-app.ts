@@ -8,7 +8,10 @@ import {rackCommands} from "../../commands/rack/list.ts";
 import type {GarmentRecord} from "../../store/model.ts";
 import {makeApp, type AppOptions} from "../../server/app.ts";
 import {world} from "../commands/small-world.ts";
-import {memoryStore} from "./memory-store.ts";
+import {openDatabase} from "../../store/sqlite/database.ts";
+import {migrate} from "../../store/sqlite/migrate.ts";
+import {sqliteStore} from "../../store/sqlite/sqlite-store.ts";
+import type {Store} from "../../store/store.ts";
 
 export const home = "http://127.0.0.1:4848";
 
@@ -21,6 +24,13 @@ export function screensFolder(): string {
   writeFileSync(join(folder, "dist-web", "assets", "main-a1b2c3d4.js"), `export const many = "${"stitch ".repeat(400)}";`);
   writeFileSync(join(folder, "dist-web", ".hidden"), "the secret");
   return join(folder, "dist-web");
+}
+
+/** The real driver on a database that leaves nothing behind. */
+export function storeInMemory(): Store {
+  const db = openDatabase(":memory:");
+  migrate(db, "memory", "memory");
+  return sqliteStore(db);
 }
 
 export interface TestApp {
@@ -39,7 +49,7 @@ export interface TestApp {
 export function testApp(more: Partial<AppOptions> = {}): TestApp {
   const faults: unknown[] = [];
   let now = Date.UTC(2026, 10, 5);
-  const options: AppOptions = {store: memoryStore(), shipped: world.books, screens: "/nowhere", version: "1.2.3", clock: () => new Date((now += 1)), onFault: (error) => faults.push(error), ...more};
+  const options: AppOptions = {store: storeInMemory(), shipped: world.books, screens: "/nowhere", version: "1.2.3", clock: () => new Date((now += 1)), onFault: (error) => faults.push(error), ...more};
   const app = makeApp(options);
   const ask = async (method: string, path: string, body?: unknown, headers: Record<string, string> = {}) => {
     const given = body === undefined ? {} : {body: typeof body === "string" || body instanceof Uint8Array ? (body as string) : JSON.stringify(body)};
