@@ -1,4 +1,90 @@
-// The main screen: when a garment was made, how sure that is, and why.
+// The main screen: when a garment was made, how sure that is, and why; every mark that is filled in changes the answer at once.
+import {useCallback, useMemo, useState} from "react";
+import {useLocation, useParams} from "wouter";
+import {nameOf, type NextLook} from "../../engine/index.ts";
+import {notice} from "../../commands/finding-json.ts";
+import {useBooks, useFinding, useWithout} from "../engine/use-finding.ts";
+import {BarNote} from "../ui/bar-note.tsx";
+import {Button} from "../ui/button.tsx";
+import {ProblemList} from "../ui/problem-list.tsx";
+import {ConflictSheet} from "./conflict-sheet.tsx";
+import {DetailsForm} from "./details-form.tsx";
+import {FindMark} from "./find-mark.tsx";
+import {GarmentFigure} from "./garment-figure.tsx";
+import {KeysSheet, useKeys} from "./keys.tsx";
+import {LabelSlip} from "./label-slip.tsx";
+import {Ledger} from "./ledger.tsx";
+import {booksFor, placesFor} from "./marks.ts";
+import {NextLooks} from "./next-looks.tsx";
+import {PlaceSheet} from "./place-sheet.tsx";
+import {RibbonPanel} from "./ribbon-panel.tsx";
+import {SavingNote} from "./saving-note.tsx";
+import {useGarment} from "./use-garment.ts";
+import {VerdictBand} from "./verdict-band.tsx";
+import "./examine.css";
+
 export function ExamineScreen() {
-  return <main />;
+  const {id = null} = useParams<{id?: string}>();
+  const [, go] = useLocation();
+  const open = useGarment(id, useCallback((hung: string) => go(`/examine/${hung}`, {replace: true}), [go]));
+  const {content, change} = open;
+  const {garment} = content;
+  const {books, problems: noBooks} = useBooks();
+  const {brief, finding, problems} = useFinding(garment);
+  const [place, setPlace] = useState<{id: string; mark: string | null} | null>(null);
+  const [pointed, point] = useState<string | null>(null);
+  const [pinned, pin] = useState<string | null>(null);
+  const [keys, showKeys] = useState(false);
+  const [later, setLater] = useState(false);
+
+  const held = useMemo(() => booksFor(books, garment), [books, garment.maker]);
+  const places = useMemo(() => placesFor(held), [held]);
+  const leftOut = pointed ?? pinned;
+  const known = leftOut !== null && (leftOut === "rows" ? garment.saw.rows !== undefined : garment.saw[leftOut] !== undefined);
+  const without = useWithout(garment, known ? leftOut : null);
+  const setGarment = (next: typeof garment) => change({...content, garment: next});
+  const addRow = () => {
+    setGarment({...garment, saw: {...garment.saw, rows: [...(garment.saw.rows ?? []), ""]} as typeof garment.saw});
+    setTimeout(() => document.querySelector<HTMLInputElement>(".slip-row:last-of-type input")?.focus(), 60);
+  };
+  const openLook = (look: NextLook) => {
+    if (look.id === "rows") return addRow();
+    const found = places.find(({marks}) => marks.some((mark) => mark.id === look.id));
+    if (found) setPlace({id: found.id, mark: look.id});
+  };
+  useKeys({undo: () => open.undo?.(), redo: () => open.redo?.(), next: () => finding?.next[0] && openLook(finding.next[0]), row: addRow, help: () => showKeys(true)});
+  const sheet = place && places.find((one) => one.id === place.id);
+
+  return (
+    <main className="examine">
+      <BarNote><SavingNote open={open} onKeys={() => showKeys(true)} /></BarNote>
+      <ProblemList problems={[...noBooks, ...problems, ...open.problems]} />
+      {brief && (
+        <div className="head">
+          <VerdictBand finding={finding} brief={brief} makerName={(maker) => books.find(({book}) => book === maker)?.title.split(",")[0] ?? maker} without={without && finding && leftOut ? {name: nameOf(finding, leftOut), brief: without} : null} />
+          <RibbonPanel finding={finding} brief={brief} books={held} shown={without} pointed={pointed} pinned={pinned} onPoint={point} onPin={pin} />
+        </div>
+      )}
+      {!open.id && open.ready && (
+        <p className="hang-line"><Button look="main" onClick={open.hang}>Hang it on the rack</Button> <span className="quiet">Until then it is kept on this device.</span></p>
+      )}
+      <div className="bench">
+        <div>
+          <GarmentFigure garment={garment} places={places} next={finding?.next ?? []} onOpen={(at, mark) => setPlace({id: at, mark})} />
+          <FindMark places={places} onOpen={(at, mark) => setPlace({id: at, mark})} />
+          <NextLooks next={finding?.next ?? []} onOpen={openLook} />
+        </div>
+        <div>
+          <LabelSlip garment={garment} finding={finding} onChange={setGarment} />
+          <DetailsForm content={content} books={books} onChange={change} />
+        </div>
+        <Ledger finding={finding} books={books} />
+      </div>
+      <footer className="notice">{notice} Old garments can carry mould and moth-ball fumes: air them before handling.</footer>
+      {sheet && <PlaceSheet key={sheet.id} place={sheet} garment={garment} first={place.mark} order={(finding?.next ?? []).map((look) => look.id)} onChange={setGarment} onClose={() => setPlace(null)} />}
+      {open.conflict && !later && <ConflictSheet conflict={open.conflict} mine={content} onSettle={open.settle} onClose={() => setLater(true)} />}
+      {open.conflict && later && <p className="newer"><Button look="quiet" onClick={() => setLater(false)}>Somebody else saved this garment, too: put both together</Button></p>}
+      {keys && <KeysSheet onClose={() => showKeys(false)} />}
+    </main>
+  );
 }

@@ -1,0 +1,73 @@
+// One row as it is read: brackets with names under its characters, and the other readings.
+import {useState} from "react";
+import type {RowReadings} from "../../engine/index.ts";
+import {typedCells, type TypedCell} from "./row-text.ts";
+
+export interface RowReadingProps {
+  readonly text: string;
+  readonly readings: RowReadings | undefined;
+  onCell(cell: TypedCell): void;
+}
+
+/** Readings less likely than this are not offered. */
+const least = 0.005;
+
+export function RowReading({text, readings, onCell}: RowReadingProps) {
+  const [chosen, choose] = useState<string | null>(null);
+  const cells = typedCells(text);
+  if (cells.length === 0) return null;
+  const told = (readings?.readings ?? []).filter(({probability}, i) => i === 0 || probability >= least);
+  const current = told.find((reading) => sayReading(reading) === chosen) ?? told[0];
+  // Brackets of the reading before stay under the characters while a new one is worked out, as far as they still fit.
+  const brackets = readings && readings.row.cells.length === cells.length ? (current?.brackets ?? []) : [];
+  return (
+    <>
+      <div className="read-row" aria-label={`Read as ${current ? sayReading(current) : "nothing yet"}`}>
+        {groupsOf(cells, brackets).map(({field, cells: some}, i) => (
+          <span key={i} className={field ? `bracket ${field === "date" ? "date" : ""}` : "bracket none"}>
+            <span className="signs">
+              {some.map((cell) => (
+                <button key={cell.from} type="button" className={cell.doubtful ? "sign doubtful" : "sign"} aria-label={`${cell.text}, change what it may be`} onClick={() => onCell(cell)}>{signOf(cell)}</button>
+              ))}
+            </span>
+            {field && <span className="field-name">{field}</span>}
+          </span>
+        ))}
+      </div>
+      {told.length > 0 && (
+        <ul className="readings">
+          {told.slice(0, 5).map((reading) => {
+            const words = sayReading(reading);
+            return (
+              <li key={words}>
+                <button type="button" aria-pressed={reading === current} onClick={() => choose(words)}>
+                  <span className="share" aria-hidden="true" style={{width: Math.max(3, reading.probability * 42)}} />
+                  <span>{words}</span>
+                  <span className="quiet">{reading.probability > 0.995 ? "sure" : `${Math.max(1, Math.round(reading.probability * 100))} in 100`}</span>
+                </button>
+              </li>
+            );
+          })}
+        </ul>
+      )}
+    </>
+  );
+}
+
+const signOf = ({text}: TypedCell) => (text.startsWith("(") ? text.slice(1, -1).split("/")[0]!.split(":")[0]!.trim().toUpperCase() : text.toUpperCase());
+
+function sayReading({date, plant, lot, fabric}: RowReadings["readings"][number]): string {
+  const parts = [date, plant && `plant ${plant}`, lot && `lot ${lot}`, fabric && `fabric ${fabric}`].filter((part) => part);
+  return parts.length > 0 ? parts.join(", ") : "no date on this row";
+}
+
+function groupsOf(cells: readonly TypedCell[], brackets: readonly {readonly field: string; readonly from: number; readonly until: number}[]): {field: string | null; cells: TypedCell[]}[] {
+  const groups: {field: string | null; cells: TypedCell[]; bracket: unknown}[] = [];
+  cells.forEach((cell, i) => {
+    const bracket = brackets.find(({from, until}) => i >= from && i < until) ?? null;
+    const last = groups.at(-1);
+    if (last && last.bracket === bracket) last.cells.push(cell);
+    else groups.push({field: bracket?.field ?? null, cells: [cell], bracket});
+  });
+  return groups;
+}

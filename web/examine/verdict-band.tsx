@@ -1,0 +1,66 @@
+// The verdict: when, how sure, between which months, and what does not fit.
+import {sayMonth, saySpan, sayRuns, sayOdds, type Brief, type Finding} from "../../engine/index.ts";
+import {possibleReproduction, verdictOf} from "../../commands/verdict.ts";
+
+export interface VerdictProps {
+  readonly finding: Finding | null;
+  /** The newest date, which may be ahead of the finding. */
+  readonly brief: Brief;
+  readonly makerName: (maker: string) => string;
+  /** The date without a mark that is pointed at. */
+  readonly without: {readonly name: string; readonly brief: Brief} | null;
+}
+
+export function VerdictBand({finding, brief, makerName, without}: VerdictProps) {
+  if (!finding) return <section className="verdict" aria-label="Verdict"><p className="quiet">Working it out …</p><h1>…</h1></section>;
+  const fresh = finding.posterior === brief.posterior || finding.best.month === brief.best.month;
+  const verdict = verdictOf(finding);
+  const ninety = brief.sets[1]!;
+  const others = fresh ? runnersUp(brief) : [];
+  const repro = possibleReproduction(finding);
+  return (
+    <section className="verdict" aria-label="Verdict">
+      <p className="quiet">{verdict.kind === "cannot tell" ? "The marks leave open" : verdict.kind === "two dates" ? "Most likely a later reproduction" : "Most likely made in"}</p>
+      <h1 aria-live="polite">{capital(verdict.words)}</h1>
+      <p className="odds">{verdict.kind === "cannot tell" ? "More marks are needed" : sayOdds(verdict.probability)}{whereOf(finding, makerName)}</p>
+      <ul className="bounds">
+        <li>9 in 10: <b>{ninety.months === 1 ? "that one month" : sayRuns(ninety.runs)}</b></li>
+        {others.length > 0 && <li>then {others.join(", ")}</li>}
+        <li>no earlier than <b>{sayMonth(brief.noEarlier)}</b>, no later than <b>{sayMonth(brief.noLater)}</b></li>
+      </ul>
+      {without && (
+        <p className="without" role="status">
+          Without {without.name}: <b>{sayMonth(without.brief.best.month)}</b> at best ({Math.round(without.brief.best.probability * 100)} in 100), 9 in 10 {saySpan({from: without.brief.sets[1]!.runs[0]!.from, until: without.brief.sets[1]!.runs.at(-1)!.until})}
+        </p>
+      )}
+      {finding.odd.length > 0 && (
+        <div className="odd-box">
+          <b>{finding.odd.length === 1 ? "One odd mark." : `${finding.odd.length} odd marks.`}</b>{" "}
+          {finding.odd.map(({says, probability, piece}) => `${capital(piece ? `probably ${says}` : says)} (${Math.max(1, Math.round(probability * 10))} in 10).`).join(" ")}
+        </div>
+      )}
+      {repro && <div className="odd-box"><b>One date or two?</b> A later reproduction is possible ({Math.round(repro.probability * 100)} in 100): {repro.words}.</div>}
+      {finding.unread.map(({text, why}) => <p key={text} className="quiet">“{text}” gives no date: {why}.</p>)}
+    </section>
+  );
+}
+
+const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** The likeliest months after the best one. */
+function runnersUp({first, posterior, best}: Brief): string[] {
+  return Array.from(posterior, (p, t) => ({p, month: (first + t) as Brief["first"]}))
+    .filter(({p, month}) => p >= 0.015 && month !== best.month)
+    .sort((a, b) => b.p - a.p)
+    .slice(0, 3)
+    .map(({p, month}) => `${sayMonth(month)} (${Math.round(p * 100)} in 100)`);
+}
+
+/** The likeliest maker and plant, as far as they are told. */
+function whereOf({makers, rows}: Finding, makerName: (maker: string) => string): string {
+  const likeliest = [...makers].sort((a, b) => b.probability - a.probability)[0];
+  const plant = rows.flatMap(({readings}) => readings.filter(({probability}) => probability > 0.5)).find((reading) => reading.plant !== null)?.plant;
+  if (!likeliest?.maker) return "";
+  const name = makerName(likeliest.maker);
+  return plant ? `, at plant ${plant} of ${name}` : `, by ${name}`;
+}
