@@ -7,7 +7,7 @@ export interface Background {
   add(ids: readonly string[]): void;
   /** Resolves when the queue is empty. */
   settled(): Promise<void>;
-  /** Stops after the few at hand; what is left is found again at the next start. */
+  /** Begins nothing more, and resolves when nothing is under way; what is left is found again at the next start. */
   stop(): Promise<void>;
 }
 
@@ -18,18 +18,21 @@ export function makeBackground(rack: () => Promise<Rack>, onFault: (error: unkno
   const queue: string[] = [];
   let turn: Promise<void> = Promise.resolve();
   let busy = false;
+  let stopped = false;
   const work = async () => {
     while (queue.length > 0) {
       try {
         await dateUndated(queue.splice(0, perTurn), await rack());
       } catch (error) {
-        onFault(error);
+        // Those who date may end while they are at it.
+        if (!stopped) onFault(error);
       }
     }
     busy = false;
   };
   return {
     add(ids) {
+      if (stopped) return;
       for (const id of ids) queue.push(id);
       if (busy || queue.length === 0) return;
       busy = true;
@@ -37,6 +40,7 @@ export function makeBackground(rack: () => Promise<Rack>, onFault: (error: unkno
     },
     settled: () => turn,
     async stop() {
+      stopped = true;
       queue.length = 0;
       await turn;
     },

@@ -1,7 +1,6 @@
-// The demo that a fresh rack begins with: which garments belong to it, hanging it up, and taking it away.
+// The demo that a fresh rack begins with: which garments belong to it, and hanging it up.
 import type {Garment} from "../engine/index.ts";
-import type {Rack} from "../commands/rack/rack.ts";
-import {contentSchema, type GarmentRecord} from "../store/model.ts";
+import {contentSchema} from "../store/model.ts";
 import type {Store} from "../store/store.ts";
 
 /** The setting that names the garments of the demo; nothing stands there on a rack that never had one. */
@@ -24,13 +23,4 @@ export async function hangDemo(store: Store, garments: readonly Garment[], at: s
   const ids = saved.map((one) => one.saved!.id);
   await store.setSetting(demoKey, JSON.stringify(ids));
   return ids;
-}
-
-/** Takes the garments of the demo off the rack, or hangs them up again; what is the owner's own stays. */
-export async function moveDemo(rack: Rack, away: boolean): Promise<number> {
-  const {store, who, now: at} = rack;
-  const found = await Promise.all((await demoIds(store)).map((id) => store.get(id)));
-  const moving = found.filter((record): record is GarmentRecord => record !== null && record.removed !== away);
-  await store.saveAll(moving.map(({id, rev, content}) => ({id, base: rev, content, removed: away, who, what: away ? "removed with the demo" : "put back with the demo", at})));
-  return moving.length;
 }

@@ -5,6 +5,9 @@ import {randomBytes, scrypt, timingSafeEqual} from "node:crypto";
 const cost = {N: 2 ** 17, r: 8, p: 1};
 const keyBytes = 32;
 
+/** The setting that holds the hash. */
+export const passphraseKey = "passphrase.hash";
+
 /** The fewest characters of a passphrase. Source: NIST SP 800-63B, revision 4, for a passphrase with nothing beside it: 15 (from memory). */
 export const fewestCharacters = 15;
 

@@ -1,6 +1,7 @@
 // Starts everything that a served rack needs: workers, the demo of a fresh rack, dating in the background, and the app on its port.
 import type {Book, Garment} from "../engine/index.ts";
 import {rackQuerySchema} from "../store/model.ts";
+import {openStore} from "../store/open.ts";
 import type {Store} from "../store/store.ts";
 import type {Rack} from "../commands/rack/rack.ts";
 import {makeApp, type AppOptions} from "./app.ts";
@@ -8,10 +9,15 @@ import {makeBackground} from "./background.ts";
 import {makeBooksUsed} from "./books-used.ts";
 import {makeCrew} from "./crew.ts";
 import {hangDemo} from "./demo.ts";
+import {emptyRoute} from "./empty.ts";
+import {holdStore} from "./held-store.ts";
 import {listen} from "./listen.ts";
 
-export interface StartOptions extends Pick<AppOptions, "screens" | "version" | "names" | "wide" | "passphraseHash" | "onFault" | "more"> {
-  readonly store: Store;
+export interface StartOptions extends Pick<AppOptions, "screens" | "version" | "names" | "wide" | "onFault"> {
+  /** Of the rack; made when it is not there. */
+  readonly folder: string;
+  /** Asked once the rack is open; null: nobody has to sign in. */
+  readonly passphraseHash?: (store: Store) => Promise<string | null>;
   readonly shipped: readonly Book[];
   /** Hung up on a rack that was never used. */
   readonly demo: readonly Garment[];
@@ -24,13 +30,15 @@ export interface Started {
   readonly port: number;
   /** Resolves when no garment waits to be dated any more. */
   readonly settled: () => Promise<void>;
-  /** Answers what is under way, stops the workers; the store is left to the caller. */
+  /** Answers what is under way, then ends everything. */
   close(): Promise<void>;
 }
 
-/** @throws the system's error with its code when the port cannot be had */
-export async function startServer({store, shipped, demo, address, port, ...rest}: StartOptions): Promise<Started> {
+/** @throws the system's error with its code when the port cannot be had; a StoreFault when the folder cannot be used */
+export async function startServer({folder, shipped, demo, address, port, passphraseHash = async () => null, ...rest}: StartOptions): Promise<Started> {
   const onFault = rest.onFault ?? (() => {});
+  const held = await holdStore(() => openStore(folder));
+  const {store} = held;
   const crew = makeCrew();
   const used = makeBooksUsed(store, shipped, () => new Date());
   const rack = async (): Promise<Rack> => {
@@ -38,8 +46,15 @@ export async function startServer({store, shipped, demo, address, port, ...rest}
     return {store, world, shipped, now, who: "ticking", date: (garments) => crew.date(garments, world, now), dateLater: async (ids) => background.add(ids)};
   };
   const background = makeBackground(rack, onFault);
+  const closeAll = async () => {
+    const stopped = background.stop();
+    await crew.close();
+    await stopped;
+    await store.close();
+  };
   try {
-    const app = makeApp({...rest, store, shipped, used, dater: crew.date, dateLater: background.add});
+    const more = [emptyRoute({held, folder, demo, dateLater: background.add})];
+    const app = makeApp({...rest, store, shipped, used, more, passphraseHash: await passphraseHash(store), dater: crew.date, dateLater: background.add});
     const listening = await listen(app, address, port);
     await hangDemo(store, demo, new Date().toISOString());
     background.add(await undated(store));
@@ -49,12 +64,11 @@ export async function startServer({store, shipped, demo, address, port, ...rest}
       settled: background.settled,
       async close() {
         await listening.close();
-        await background.stop();
-        await crew.close();
+        await closeAll();
       },
     };
   } catch (error) {
-    await crew.close();
+    await closeAll();
     throw error;
   }
 }

@@ -4,7 +4,8 @@ import {fileURLToPath} from "node:url";
 import {demoGarments, shippedBooks} from "../../rulebooks/load.ts";
 import {isLoopback} from "../../server/listen.ts";
 import {startServer, type Started} from "../../server/start.ts";
-import {openStore} from "../../store/open.ts";
+import {StoreFault} from "../../store/fault.ts";
+import type {Store} from "../../store/store.ts";
 import {dataFolder} from "../data-folder.ts";
 import {NeedsMending} from "../ending.ts";
 import {notAddress, notPort, portTaken} from "../problems.ts";
@@ -27,21 +28,16 @@ export async function runServe({data, port: wanted, listen: address, name: names
   const shipped = shippedBooks();
   if (shipped.problems) throw new NeedsMending(shipped.problems);
   const folder = dataFolder(data);
-  const store = await openStore(folder);
-  try {
-    const wide = !isLoopback(address) || names.length > 0;
-    const passphraseHash = wide ? await passphraseFor(store, passphraseFile, names[0] ?? address) : null;
-    const started = await startServer({store, shipped: shipped.books, demo: demoGarments(), address, port, names, wide, passphraseHash, screens: screensFolder(), version: version(), onFault: printFault}).catch((error: unknown) => {
-      throw mendable(error, address, port);
-    });
-    say(started, folder, names);
-    if (open) openBrowser(addressesOf(address, started.port, [])[0]!);
-    await stopAsked();
-    process.stderr.write("Stopping ...\n");
-    await started.close();
-  } finally {
-    await store.close();
-  }
+  const wide = !isLoopback(address) || names.length > 0;
+  const passphraseHash = wide ? (store: Store) => passphraseFor(store, passphraseFile, names[0] ?? address) : undefined;
+  const started = await startServer({folder, shipped: shipped.books, demo: demoGarments(), address, port, names, wide, passphraseHash, screens: screensFolder(), version: version(), onFault: printFault}).catch((error: unknown) => {
+    throw mendable(error, address, port);
+  });
+  say(started, folder, names);
+  if (open) openBrowser(addressesOf(address, started.port, [])[0]!);
+  await stopAsked();
+  process.stderr.write("Stopping ...\n");
+  await started.close();
 }
 
 function say({port, address}: Started, folder: string, names: readonly string[]): void {
@@ -73,6 +69,7 @@ function portOf(given: string): number {
 }
 
 function mendable(error: unknown, address: string, port: number): unknown {
+  if (error instanceof StoreFault) return new NeedsMending(error.problems);
   const {code} = error as NodeJS.ErrnoException;
   if (code === "EADDRINUSE") return new NeedsMending([portTaken(port)]);
   if (code === "EACCES" || code === "EADDRNOTAVAIL" || code === "ENOTFOUND" || code === "EINVAL") return new NeedsMending([notAddress(address, code)]);
