@@ -9,4 +9,10 @@ export const routes: readonly (readonly [path: string, Screen: ComponentType])[]
   ["/", Examine],
   ["/examine/:id?", Examine],
   ["/rack", screen(() => import("./rack/rack-screen.tsx"), "RackScreen")],
+  ["/rack/bring-in", screen(() => import("./rack/bring-in-screen.tsx"), "BringInScreen")],
+  ["/rack/alike", screen(() => import("./rack/alike-screen.tsx"), "AlikeScreen")],
+  ["/rack/archive", screen(() => import("./rack/archive-screen.tsx"), "ArchiveScreen")],
+  ["/rack/history/:id", screen(() => import("./rack/history-route.tsx"), "HistoryRoute")],
+  ["/books", screen(() => import("./book/book-list-screen.tsx"), "BookListScreen")],
+  ["/books/:id/:edition?", screen(() => import("./book/book-route.tsx"), "BookRoute")],
 ];

@@ -1,0 +1,43 @@
+// What can be done with the picked garments, at the foot of the window.
+import {useState} from "react";
+import type {Problem} from "../../engine/problem.ts";
+import type {RackView} from "./address.ts";
+import {ChangePanel} from "./change-panel.tsx";
+import {idsOf} from "./date-again.ts";
+import {DateAgainPanel} from "./date-again-panel.tsx";
+import {sayGarments} from "./say.ts";
+import type {Picked} from "./use-picked.ts";
+import {problemsOf} from "../api.ts";
+import {ProblemList} from "../ui/problem-list.tsx";
+
+export interface PickedBarProps {
+  readonly picked: Picked;
+  readonly total: number;
+  readonly query: RackView["query"];
+  readonly places: readonly string[];
+  readonly tags: readonly string[];
+  /** Called after garments were changed. */
+  readonly onChanged: () => void;
+}
+
+export function PickedBar({picked, total, query, places, tags, onChanged}: PickedBarProps) {
+  const [open, setOpen] = useState<"change" | "date" | null>(null);
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const ids = [...picked.ids];
+  const pickAll = () => idsOf(query).then(picked.pickAll, (error: unknown) => setProblems(problemsOf(error)));
+  if (ids.length === 0) return null;
+  return (
+    <aside className="picked-bar" aria-label="Picked garments">
+      {open === "change" && <ChangePanel ids={ids} places={places} tags={tags} onDone={onChanged} onClose={() => setOpen(null)} />}
+      {open === "date" && <DateAgainPanel ids={ids} onDone={onChanged} onClose={() => setOpen(null)} />}
+      <ProblemList problems={problems} />
+      <div className="picked-line">
+        <b role="status">{`${sayGarments(ids.length)} picked`}</b>
+        {ids.length < total && <button type="button" className="plain" onClick={() => void pickAll()}>{`Pick all ${total.toLocaleString()}`}</button>}
+        <button type="button" onClick={() => setOpen("change")} disabled={open !== null}>Change together</button>
+        <button type="button" onClick={() => setOpen("date")} disabled={open !== null}>Date again</button>
+        <button type="button" className="plain" onClick={picked.letGo} disabled={open !== null}>Let go</button>
+      </div>
+    </aside>
+  );
+}
