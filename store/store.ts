@@ -22,6 +22,9 @@ export type Saved =
   | {readonly conflict: {readonly now: GarmentRecord; readonly base: Content | null}; readonly saved?: undefined; readonly unknown?: undefined}
   | {readonly unknown: true; readonly saved?: undefined; readonly conflict?: undefined};
 
+/** Of changes that are saved together: held says that nothing was wrong with this one, but another was stopped. */
+export type SavedTogether = Saved | {readonly held: true; readonly saved?: undefined; readonly conflict?: undefined; readonly unknown?: undefined};
+
 export interface Store {
   /** A garment, removed or not; null when there is none. */
   get(id: string): Promise<GarmentRecord | null>;
@@ -29,8 +32,8 @@ export interface Store {
   byNumber(number: string): Promise<GarmentRecord | null>;
   /** Saves one change; on return it is on the disk. */
   save(change: Save): Promise<Saved>;
-  /** Saves all or none; the answers in order. A conflict anywhere saves none. */
-  saveAll(changes: readonly Save[]): Promise<readonly Saved[]>;
+  /** Saves all or none; the answers in order. A conflict anywhere saves none. No garment may be among them twice. */
+  saveAll(changes: readonly Save[]): Promise<readonly SavedTogether[]>;
   search(query: RackQuery): Promise<RackPage>;
   /** Garments in order of id, after one, for exports and for dating again. */
   walk(after: string | null, limit: number): Promise<readonly GarmentRecord[]>;

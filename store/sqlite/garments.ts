@@ -1,7 +1,7 @@
 // Garments and their history: every save is a step that stays.
 import {randomInt} from "node:crypto";
 import type {Content, GarmentRecord, Step} from "../model.ts";
-import type {Save, Saved, Store} from "../store.ts";
+import type {Save, Saved, SavedTogether, Store} from "../store.ts";
 import {columnsOf, wordsOf} from "./columns.ts";
 import type {Database, Value} from "./database.ts";
 
@@ -16,10 +16,11 @@ interface GarmentRow {
   readonly content: string;
 }
 
-const recordColumns = "n, id, rev, created_at, changed_at, changed_by, removed, content";
+/** The content of a garment is that of its newest step. */
+const selectRecord = `SELECT n, garment.id, garment.rev, created_at, changed_at, changed_by, garment.removed, content FROM garment JOIN step USING (seq)`;
 
 export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save" | "saveAll" | "walk" | "history"> {
-  const rowOf = (id: string) => db.one<GarmentRow>(`SELECT ${recordColumns} FROM garment WHERE id = ?`, id);
+  const rowOf = (id: string) => db.one<GarmentRow>(`${selectRecord} WHERE garment.id = ?`, id);
 
   const contentAt = (id: string, rev: number): Content | null => {
     const found = db.one<{content: string}>("SELECT content FROM step WHERE id = ? AND rev = ?", id, rev);
@@ -41,7 +42,7 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
     const gone = Number(removed ?? before?.removed === 1);
     const text = JSON.stringify(content);
     const seq = Number(db.one<{seq: number}>("INSERT INTO step (id, rev, at, who, what, removed, content) VALUES (?, ?, ?, ?, ?, ?, ?) RETURNING seq", id, rev, at, who, what, gone, text)!.seq);
-    const columns = {id, rev, seq, created_at: before?.created_at ?? at, changed_at: at, changed_by: who, removed: gone, content: text, ...columnsOf(content)};
+    const columns = {id, rev, seq, created_at: before?.created_at ?? at, changed_at: at, changed_by: who, removed: gone, ...columnsOf(content)};
     const n = put(db, columns, before?.n ?? null);
     db.run("DELETE FROM tag WHERE n = ?", n);
     for (const tag of new Set(content.tags)) db.run("INSERT INTO tag (n, tag) VALUES (?, ?)", n, tag);
@@ -50,12 +51,11 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
     return {saved: {id, rev, createdAt: columns.created_at, changedAt: at, changedBy: who, removed: gone === 1, content: JSON.parse(text) as Content}};
   };
 
-  const saveAll = (changes: readonly Save[]): readonly Saved[] =>
+  /** All in one transaction; a change that is stopped takes the others back. */
+  const saveAll = (changes: readonly Save[]): readonly SavedTogether[] =>
     db.write(() => {
       const stops = changes.map(stopped);
-      if (stops.every((stop) => stop === null)) return changes.map(apply);
-      // One that stands in the way stops all; the others are told what stands now, unchanged.
-      return stops.map((stop, i) => stop ?? {conflict: {now: changes[i]!.id === null ? unsaved(changes[i]!) : recordOf(rowOf(changes[i]!.id!)!), base: null}});
+      return stops.every((stop) => stop === null) ? changes.map(apply) : stops.map((stop) => stop ?? {held: true});
     });
 
   return {
@@ -64,12 +64,16 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
       return row && recordOf(row);
     },
     byNumber: async (number) => {
-      const row = db.one<GarmentRow>(`SELECT ${recordColumns} FROM garment WHERE number = ? AND removed = 0 ORDER BY n LIMIT 1`, number);
+      const row = db.one<GarmentRow>(`${selectRecord} WHERE number = ? AND garment.removed = 0 ORDER BY n LIMIT 1`, number);
       return row && recordOf(row);
     },
-    save: async (change) => saveAll([change])[0]!,
-    saveAll: async (changes) => saveAll(changes),
-    walk: async (after, limit) => db.all<GarmentRow>(`SELECT ${recordColumns} FROM garment WHERE id > ? ORDER BY id LIMIT ?`, after ?? "", limit).map(recordOf),
+    save: async (change) => db.write(() => stopped(change) ?? apply(change)),
+    saveAll: async (changes) => {
+      const known = changes.flatMap(({id}) => id ?? []);
+      if (new Set(known).size < known.length) throw new Error("one garment twice among changes that are saved together");
+      return saveAll(changes);
+    },
+    walk: async (after, limit) => db.all<GarmentRow>(`${selectRecord} WHERE garment.id > ? ORDER BY garment.id LIMIT ?`, after ?? "", limit).map(recordOf),
     history: async (id) =>
       db
         .all<Omit<Step, "removed" | "content"> & {removed: number; content: string}>("SELECT id, rev, at, who, what, removed, content FROM step WHERE id = ? ORDER BY rev", id)
@@ -87,9 +91,6 @@ function put(db: Database, columns: Readonly<Record<string, Value>>, n: number |
 function recordOf({id, rev, created_at, changed_at, changed_by, removed, content}: GarmentRow): GarmentRecord {
   return {id, rev, createdAt: created_at, changedAt: changed_at, changedBy: changed_by, removed: removed === 1, content: JSON.parse(content) as Content};
 }
-
-/** A new garment that was not saved because another of the same batch was stopped. */
-const unsaved = ({content, at, who}: Save): GarmentRecord => ({id: newId(at), rev: 1, createdAt: at, changedAt: at, changedBy: who, removed: false, content});
 
 const letters = "0123456789abcdefghijklmnopqrstuvwxyz";
 

@@ -69,10 +69,16 @@ export function contract(open: () => Promise<Store>): void {
     const first = await added(store, content("1"));
     const second = await added(store, content("2"));
     const answers = await store.saveAll([change(first.id, 1, content("1", {place: "attic"})), change(second.id, 7, content("2")), change(null, 0, content("3"))]);
-    expect(answers.every(({saved}) => saved === undefined)).toBe(true);
+    expect(answers.map((answer) => Object.keys(answer)[0])).toEqual(["held", "conflict", "held"]);
     expect((await store.get(first.id))!.rev).toBe(1);
     expect(await numbers(store, {})).toEqual(["1", "2"]);
     expect((await store.saveAll([change(first.id, 1, content("1b")), change(null, 0, content("3"))])).map(({saved}) => saved?.rev)).toEqual([2, 1]);
+  });
+
+  using("one garment twice among changes that are saved together is refused", async (store) => {
+    const {id} = await added(store, content("1"));
+    await expect(store.saveAll([change(id, 1, content("2")), change(id, 1, content("3"))])).rejects.toThrow("one garment twice");
+    expect((await store.get(id))!.rev).toBe(1);
   });
 
   using("every save is a step of the history, oldest first, contents kept", async (store) => {
@@ -160,7 +166,10 @@ export function contract(open: () => Promise<Store>): void {
 
   using("filters can be set to what is on the rack", async (store) => {
     await added(store, content("a", {place: "attic", tags: ["t"], dating: dated([1]), garment: {garment: "a", type: "shirt", saw: {}}}));
-    expect((await store.search(query({text: "nothing"}))).values).toEqual({makers: ["marrowfield"], types: ["shirt"], places: ["attic"], tags: ["t"]});
+    const {id} = await added(store, content("b", {place: "cellar", tags: ["gone"], garment: {garment: "b", type: "coat", saw: {}}}));
+    expect((await store.search(query({text: "nothing"}))).values).toEqual({makers: ["marrowfield"], types: ["coat", "shirt"], places: ["attic", "cellar"], tags: ["gone", "t"]});
+    await store.save(change(id, 1, (await store.get(id))!.content, {removed: true}));
+    expect((await store.search(query())).values).toEqual({makers: ["marrowfield"], types: ["shirt"], places: ["attic"], tags: ["t"]});
   });
 
   using("walking in pages meets every garment once, removed ones too", async (store) => {
