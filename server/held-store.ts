@@ -1,4 +1,5 @@
 // A store that can be taken away and given anew while others hold on to it: for emptying a rack.
+import {setImmediate} from "node:timers/promises";
 import type {Store} from "../store/store.ts";
 
 export interface HeldStore {
@@ -26,7 +27,11 @@ export async function holdStore(open: () => Promise<Store>): Promise<HeldStore> 
     save: (change) => when((one) => one.save(change)),
     saveAll: (changes) => when((one) => one.saveAll(changes)),
     search: (query) => when((one) => one.search(query)),
-    walk: (after, limit) => when((one) => one.walk(after, limit)),
+    // Long walks give everybody else a turn between any two pages.
+    walk: async (after, limit) => {
+      await setImmediate();
+      return when((one) => one.walk(after, limit));
+    },
     history: (id) => when((one) => one.history(id)),
     addPhoto: (photo) => when((one) => one.addPhoto(photo)),
     photo: (hash) => when((one) => one.photo(hash)),

@@ -2,6 +2,7 @@
 import {z} from "zod";
 import {rackQuerySchema, type Content, type RackQuery} from "../../store/model.ts";
 import type {Store} from "../../store/store.ts";
+import {allRecords} from "./all-records.ts";
 import {rackCommand, type Download} from "./rack-command.ts";
 import {printHeader, printRecord} from "./table/print-table.ts";
 
@@ -16,19 +17,38 @@ export const exportGarments = rackCommand({
   input: rackQuerySchema.omit({offset: true, limit: true}).extend({format: format.default("csv")}),
   output: z.string(),
   async run({format: wanted, ...query}, {store, now}): Promise<{answer: Download}> {
-    const contents = () => contentsOf({...query, offset: 0, limit: perPage}, store);
+    const whole = isWhole(query);
+    const found = whole ? null : await idsOf({...query, offset: 0, limit: perPage}, store);
     const pieces = {csv: table, json: list, jsonl: lines}[wanted];
-    return {answer: {name: `rack-${now.slice(0, 10)}.${wanted}`, mime: kinds[wanted], pieces: pieces(contents)}};
+    return {answer: {name: `rack-${now.slice(0, 10)}.${wanted}`, mime: kinds[wanted], pieces: pieces(() => (found ? named(found, store) : everything(store)))}};
   },
 });
 
-async function* contentsOf(query: RackQuery, store: Store): AsyncGenerator<Content> {
-  for (let offset = 0; ; offset += perPage) {
-    const {rows} = await store.search({...query, offset});
-    const records = await Promise.all(rows.map(({id}) => store.get(id)));
-    for (const record of records) if (record) yield record.content;
-    if (rows.length < perPage) return;
+const unfiltered = rackQuerySchema.parse({});
+
+/** Whether a query finds everything that hangs on the rack: that is handed out from the oldest on, without a search. */
+function isWhole(query: Omit<RackQuery, "offset" | "limit">): boolean {
+  return Object.entries(query).every(([key, value]) => key === "sort" || key === "descending" || key === "atLeast" || value === unfiltered[key as keyof RackQuery]);
+}
+
+async function idsOf(query: RackQuery, store: Store): Promise<string[]> {
+  const ids: string[] = [];
+  for (;;) {
+    const {rows} = await store.search({...query, offset: ids.length});
+    ids.push(...rows.map(({id}) => id));
+    if (rows.length < query.limit) return ids;
   }
+}
+
+async function* named(ids: readonly string[], store: Store): AsyncGenerator<Content> {
+  for (const id of ids) {
+    const record = await store.get(id);
+    if (record) yield record.content;
+  }
+}
+
+async function* everything(store: Store): AsyncGenerator<Content> {
+  for await (const {removed, content} of allRecords(store)) if (!removed) yield content;
 }
 
 // Twice over the garments: the line of names comes first and holds every mark that any of them carries.

@@ -1,7 +1,7 @@
 // Finds garments that are likely on the rack twice, and says why each pair or group is suspected.
 import {z} from "zod";
 import {recordSchema, type GarmentRecord} from "../../store/model.ts";
-import type {Store} from "../../store/store.ts";
+import {allRecords} from "./all-records.ts";
 import {rackCommand} from "./rack-command.ts";
 
 /** A code that more garments share than this is a size or a lot, and tells nothing. Source: own choice. */
@@ -26,7 +26,8 @@ export const findDuplicates = rackCommand({
   output: z.array(groupSchema),
   async run(_input, {store}) {
     const bySign = new Map<string, {sign: Sign; ids: string[]}>();
-    for await (const {id, content} of present(store)) {
+    for await (const {id, removed, content} of allRecords(store)) {
+      if (removed) continue;
       for (const sign of signsOf(content)) {
         const found = bySign.get(sign.key);
         if (found) found.ids.push(id);
@@ -88,12 +89,3 @@ const bare = (text: string) => text.toLowerCase().replace(/[^a-z0-9]/g, "");
 
 /** Digits enough that two garments rarely share them by chance. */
 const isCode = (text: string) => text.replace(/\D/g, "").length >= 3;
-
-async function* present(store: Store): AsyncGenerator<GarmentRecord> {
-  for (let after: string | null = null; ; ) {
-    const records: readonly GarmentRecord[] = await store.walk(after, 500);
-    for (const record of records) if (!record.removed) yield record;
-    if (records.length < 500) return;
-    after = records.at(-1)!.id;
-  }
-}

@@ -3,6 +3,7 @@ import {z} from "zod";
 import {recordSchema, type GarmentRecord} from "../../store/model.ts";
 import type {Problem} from "../../engine/index.ts";
 import type {Save} from "../../store/store.ts";
+import {allRecords} from "./all-records.ts";
 import type {Rack} from "./rack.ts";
 import {rackCommand, type Reply} from "./rack-command.ts";
 import {sameDating, whyMoved, type EditionBook} from "./why-moved.ts";
@@ -67,22 +68,19 @@ async function saveShare(saves: readonly Save[], {store}: Rack): Promise<void> {
 
 async function countOf({store}: Rack): Promise<number> {
   let count = 0;
-  for (let after: string | null = null; ; ) {
-    const records: readonly GarmentRecord[] = await store.walk(after, 500);
-    count += records.filter(({removed}) => !removed).length;
-    if (records.length < 500) return count;
-    after = records.at(-1)!.id;
-  }
+  for await (const {removed} of allRecords(store)) if (!removed) count++;
+  return count;
 }
 
 async function* everything({store}: Rack): AsyncGenerator<readonly GarmentRecord[]> {
-  for (let after: string | null = null; ; ) {
-    const records: readonly GarmentRecord[] = await store.walk(after, perShare);
-    const present = records.filter(({removed}) => !removed);
-    if (present.length > 0) yield present;
-    if (records.length < perShare) return;
-    after = records.at(-1)!.id;
+  let share: GarmentRecord[] = [];
+  for await (const record of allRecords(store)) {
+    if (!record.removed) share.push(record);
+    if (share.length < perShare) continue;
+    yield share;
+    share = [];
   }
+  if (share.length > 0) yield share;
 }
 
 async function* named(ids: readonly string[], {store}: Rack): AsyncGenerator<readonly GarmentRecord[]> {
