@@ -1,21 +1,13 @@
-// `npm start`: examines a garment of the demo and says how to go on. `npm start -- WORDS` hands the words to the command instead.
+// `npm start`: opens the workshop in the browser, on a rack in your home. `npm start -- WORDS` hands the words to the command instead.
 import "./ensure.mjs";
 import {spawnSync} from "node:child_process";
+import {buildWeb} from "./build-web.mjs";
 
 const words = process.argv.slice(2);
-const ticking = (...args) => spawnSync(process.execPath, ["bin/ticking.mjs", ...args], {stdio: "inherit"}).status ?? 1;
-
-if (words.length > 0) process.exit(ticking(...words));
-
-console.log("A garment of the demo: a pair of trousers of a maker that never was, with a worn label.\n");
-const status = ticking("examine", "rulebooks/demo/garments/0147.yaml", "--months");
-if (status === 0) {
-  console.log(`
-  Your own garments:
-    npx ticking ask                       be asked for the marks, the most telling look first
-    npx ticking examine my-garment.yaml   a garment written down, like those in rulebooks/demo/garments
-    npx ticking batch my-rack.csv         thousands at once
-    npx ticking --help                    everything else
-`);
+const serving = words.length === 0 || words[0] === "serve";
+if (serving && !buildWeb()) {
+  console.error("The screens could not be built. To fix: delete the folder node_modules and run the command again.");
+  process.exit(1);
 }
-process.exit(status);
+const {status} = spawnSync(process.execPath, ["bin/ticking.mjs", ...(words.length === 0 ? ["serve", "--open"] : words)], {stdio: "inherit"});
+process.exit(status ?? 1);

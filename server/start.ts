@@ -1,7 +1,7 @@
 // Starts everything that a served rack needs: workers, the demo of a fresh rack, dating in the background, and the app on its port.
 import type {Book, Garment} from "../engine/index.ts";
 import {rackQuerySchema} from "../store/model.ts";
-import {openStore} from "../store/open.ts";
+import {openStore, partsOf} from "../store/open.ts";
 import type {Store} from "../store/store.ts";
 import type {Rack} from "../commands/rack/rack.ts";
 import {makeApp, type AppOptions} from "./app.ts";
@@ -12,6 +12,8 @@ import {hangDemo} from "./demo.ts";
 import {emptyRoute} from "./empty.ts";
 import {holdStore} from "./held-store.ts";
 import {listen} from "./listen.ts";
+import {photoRoutes} from "./photo-routes.ts";
+import {photoRoutes} from "./photos.ts";
 
 export interface StartOptions extends Pick<AppOptions, "screens" | "version" | "names" | "wide" | "onFault"> {
   /** Of the rack; made when it is not there. */
@@ -53,7 +55,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     await store.close();
   };
   try {
-    const more = [emptyRoute({held, folder, demo, dateLater: background.add})];
+    const more = [emptyRoute({held, folder, demo, dateLater: background.add}), ...photoRoutes(store, partsOf(folder).photos)];
     const app = makeApp({...rest, store, shipped, used, more, passphraseHash: await passphraseHash(store), dater: crew.date, dateLater: background.add});
     const listening = await listen(app, address, port);
     await hangDemo(store, demo, new Date().toISOString());

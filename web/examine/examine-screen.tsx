@@ -1,5 +1,5 @@
 // The main screen: when a garment was made, how sure that is, and why; every mark that is filled in changes the answer at once.
-import {useCallback, useMemo, useState} from "react";
+import {useCallback, useMemo, useRef, useState} from "react";
 import {useLocation, useParams} from "wouter";
 import {nameOf, type NextLook} from "../../engine/index.ts";
 import {notice} from "../../commands/finding-json.ts";
@@ -16,6 +16,7 @@ import {LabelSlip} from "./label-slip.tsx";
 import {Ledger} from "./ledger.tsx";
 import {booksFor, placesFor} from "./marks.ts";
 import {NextLooks} from "./next-looks.tsx";
+import {PhotoStrip} from "./photo-strip.tsx";
 import {PlaceSheet} from "./place-sheet.tsx";
 import {RibbonPanel} from "./ribbon-panel.tsx";
 import {SavingNote} from "./saving-note.tsx";
@@ -29,6 +30,9 @@ export function ExamineScreen() {
   const open = useGarment(id, useCallback((hung: string) => go(`/examine/${hung}`, {replace: true}), [go]));
   const {content, change} = open;
   const {garment} = content;
+  // Photos arrive later than they were sent for: they are added to what stands there then.
+  const latest = useRef(content);
+  latest.current = content;
   const {books, problems: noBooks} = useBooks();
   const {brief, finding, problems} = useFinding(garment);
   const [place, setPlace] = useState<{id: string; mark: string | null} | null>(null);
@@ -76,6 +80,7 @@ export function ExamineScreen() {
         </div>
         <div>
           <LabelSlip garment={garment} finding={finding} onChange={setGarment} />
+          <PhotoStrip content={content} places={places} onChange={(how) => change(how(latest.current))} />
           <DetailsForm content={content} books={books} onChange={change} />
         </div>
         <Ledger finding={finding} books={books} />

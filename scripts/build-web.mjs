@@ -1,0 +1,32 @@
+// Builds the screens into dist-web when they are missing or their sources changed: called by `npm start` and by the browser tests.
+import {spawnSync} from "node:child_process";
+import {createHash} from "node:crypto";
+import fs from "node:fs";
+import path from "node:path";
+import {fileURLToPath} from "node:url";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const sources = ["web", "engine", "commands", "rulebooks", "store", "package-lock.json"];
+const mark = path.join(root, "dist-web", ".built");
+
+/** @returns whether the screens are there */
+export function buildWeb() {
+  const wanted = hashOf(sources);
+  if (fs.existsSync(mark) && fs.readFileSync(mark, "utf8") === wanted) return true;
+  console.error("Building the screens ...");
+  const {status} = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "web", "--config", "web/vite.config.ts", "--logLevel", "warn"], {cwd: root, stdio: ["ignore", 2, 2]});
+  if (status !== 0) return false;
+  fs.writeFileSync(mark, wanted);
+  return true;
+}
+
+function hashOf(names) {
+  const hash = createHash("sha256");
+  const add = (name) => {
+    const whole = path.join(root, name);
+    if (fs.statSync(whole).isDirectory()) for (const inner of fs.readdirSync(whole).sort()) add(path.join(name, inner));
+    else hash.update(name).update(fs.readFileSync(whole));
+  };
+  names.forEach(add);
+  return hash.digest("hex");
+}
