@@ -2,6 +2,7 @@
 import type {Book, Garment} from "../engine/index.ts";
 import {rackQuerySchema} from "../store/model.ts";
 import {openStore, partsOf} from "../store/open.ts";
+import {photoFiles} from "../store/photo/photo-files.ts";
 import type {Store} from "../store/store.ts";
 import type {Rack} from "../commands/rack/rack.ts";
 import {makeApp, type AppOptions} from "./app.ts";
@@ -13,7 +14,6 @@ import {emptyRoute} from "./empty.ts";
 import {holdStore} from "./held-store.ts";
 import {listen} from "./listen.ts";
 import {photoRoutes} from "./photo-routes.ts";
-import {photoRoutes} from "./photos.ts";
 
 export interface StartOptions extends Pick<AppOptions, "screens" | "version" | "names" | "wide" | "onFault"> {
   /** Of the rack; made when it is not there. */
@@ -55,7 +55,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     await store.close();
   };
   try {
-    const more = [emptyRoute({held, folder, demo, dateLater: background.add}), ...photoRoutes(store, partsOf(folder).photos)];
+    const more = [emptyRoute({held, folder, demo, dateLater: background.add}), ...photoRoutes(store, photoFiles(partsOf(folder).photos))];
     const app = makeApp({...rest, store, shipped, used, more, passphraseHash: await passphraseHash(store), dater: crew.date, dateLater: background.add});
     const listening = await listen(app, address, port);
     await hangDemo(store, demo, new Date().toISOString());
