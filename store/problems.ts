@@ -25,6 +25,22 @@ export const diskFull = (folder: string): Problem => ({
   fix: "make room on the disk and save again",
 });
 
+export const diskFailing = (folder: string): Problem => ({
+  code: "store/disk-failing",
+  at: folder,
+  what: "the disk gives errors, or the file of the rack is damaged",
+  why: "what is kept there can no longer be trusted to last",
+  fix: "copy the folder to another disk, run ticking rack check, and restore the newest backup that is sound",
+});
+
+export const photoHeic = (name: string): Problem => ({
+  code: "store/photo-heic",
+  at: name,
+  what: "this is a HEIC photo",
+  why: "it cannot be read here; JPEG, PNG, WebP and AVIF can",
+  fix: "let the phone take photos in the most compatible form (JPEG), or convert it first",
+});
+
 export const photoUnknown = (name: string): Problem => ({
   code: "store/photo-unknown",
   at: name,

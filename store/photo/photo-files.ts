@@ -1,90 +1,88 @@
-// Photos on the disk: the original kept byte for byte under its hash, two smaller ones upright and without a word about where they were taken.
-import {createHash, randomUUID} from "node:crypto";
-import {mkdirSync} from "node:fs";
-import {open, readFile, rename, rm, stat} from "node:fs/promises";
-import {dirname, join} from "node:path";
-import sharp, {type Metadata} from "sharp";
+// The folder of photos: originals byte for byte under their SHA-256, and the sizes that are shown beside them. Nothing here deletes a photo.
+import {createHash} from "node:crypto";
+import {existsSync, readdirSync, rmSync, statSync} from "node:fs";
+import {readFile} from "node:fs/promises";
+import {join} from "node:path";
 import type {Problem} from "../../engine/problem.ts";
-import type {Photo} from "../model.ts";
-import * as say from "../problems.ts";
-import {mostPhotoBytes, mostPixels, shownSizes, type ShownSize} from "./sizes.ts";
-
-const mimes: Readonly<Record<string, Photo["mime"]>> = {jpeg: "image/jpeg", png: "image/png", webp: "image/webp", avif: "image/avif"};
+import {keepFile, type WriteBytes} from "../disk/keep-file.ts";
+import {photoHashSchema, type Photo} from "../model.ts";
+import type {ShownSize} from "./sizes.ts";
+import {makeShown, takePhoto} from "./take-photo.ts";
 
 export type Taken = {readonly photo: Photo; readonly problems?: undefined} | {readonly photo?: undefined; readonly problems: readonly Problem[]};
 
 export interface PhotoFiles {
   /**
-   * Takes a photo in.
-   * @param name  for messages
+   * Checks a photo and keeps its files; the store is told afterwards, with `addPhoto`.
+   * @param name  how the photo is called in problems
    * @param at    UTC
-   * @returns     the photo, its files on the disk; or what is wrong, and nothing kept
+   * @throws StoreFault when the disk is full or closed; nothing is kept then
    */
   add(bytes: Uint8Array, name: string, at: string): Promise<Taken>;
-  /** The bytes of a photo that was taken in; null when there are none. Smaller ones are JPEGs. */
+  /** The bytes of a photo; null when there are none. Smaller sizes are JPEGs, made again when they went missing. */
   read(hash: string, size: ShownSize | "original"): Promise<Uint8Array | null>;
+  /** Whether the original is there, byte for byte. */
+  isSound(hash: string): Promise<boolean>;
 }
 
 /** @param folder  of the photos; made when it is not there */
-export function photoFiles(folder: string): PhotoFiles {
-  const pathOf = (hash: string, size: ShownSize | "original") => join(folder, hash.slice(0, 2), size === "original" ? hash : `${hash}.${size}.jpg`);
+export function photoFiles(folder: string, write?: WriteBytes): PhotoFiles {
+  const waiting = join(folder, "waiting");
+  const keep = (path: string, bytes: Uint8Array) => keepFile(path, bytes, waiting, write);
+  const inTurn = makeTurns();
+  clearOld(waiting);
+
   return {
     async add(bytes, name, at) {
-      if (bytes.length > mostPhotoBytes) return {problems: [say.photoTooLarge(name, Math.round(bytes.length / 1e6), mostPhotoBytes / 1e6)]};
-      const told = await metadataOf(bytes);
-      // The kind is told by the bytes themselves, whatever the file calls itself; drawings that can carry programs are none of these.
-      const mime = told?.format === "heif" && told.compression === "av1" ? "image/avif" : mimes[told?.format ?? ""];
-      if (!told || !mime) return {problems: [say.photoUnknown(name)]};
-      const pixels = told.width * told.height;
-      if (pixels > mostPixels) return {problems: [say.photoTooManyPixels(name, Math.round(pixels / 1e6), mostPixels / 1e6)]};
-      const smaller = await Promise.all((["small", "shown"] as const).map((size) => shrink(bytes, shownSizes[size]).then((made) => ({size, made})))).catch(() => null);
-      if (!smaller) return {problems: [say.photoBroken(name)]};
+      const {taken, problems} = await inTurn(() => takePhoto(bytes, name));
+      if (problems) return {problems};
+      const {shown, ...rest} = taken;
       const hash = createHash("sha256").update(bytes).digest("hex");
-      for (const {size, made} of smaller) await put(pathOf(hash, size), made);
-      await put(pathOf(hash, "original"), bytes);
-      const [width, height] = turned(told) ? [told.height, told.width] : [told.width, told.height];
-      return {photo: {photo: hash, mime, bytes: bytes.length, width, height, addedAt: at}};
+      for (const size of ["small", "shown"] as const) await keep(shownPath(folder, hash, size), shown[size]);
+      await keep(originalPath(folder, hash), bytes);
+      return {photo: {photo: hash, ...rest, addedAt: at}};
     },
     async read(hash, size) {
-      if (!/^[0-9a-f]{64}$/.test(hash)) return null;
-      return readFile(pathOf(hash, size)).catch((error: NodeJS.ErrnoException) => {
-        if (error.code === "ENOENT") return null;
-        throw error;
-      });
+      if (!photoHashSchema.safeParse(hash).success) return null;
+      const original = originalPath(folder, hash);
+      if (size === "original") return bytesOf(original);
+      const path = shownPath(folder, hash, size);
+      const kept = await bytesOf(path);
+      if (kept || !existsSync(original)) return kept;
+      const shown = await inTurn(async () => makeShown(await readFile(original)));
+      await keep(path, shown[size]);
+      return shown[size];
+    },
+    async isSound(hash) {
+      const bytes = await bytesOf(originalPath(folder, hash));
+      return bytes !== null && createHash("sha256").update(bytes).digest("hex") === hash;
     },
   };
 }
 
-const input = {failOn: "error", limitInputPixels: mostPixels + 1} as const;
+/** Where the original of a photo stands. */
+export const originalPath = (folder: string, hash: string) => join(folder, hash.slice(0, 2), hash);
+const shownPath = (folder: string, hash: string, size: ShownSize) => `${originalPath(folder, hash)}.${size}.jpg`;
 
-async function metadataOf(bytes: Uint8Array): Promise<Metadata | null> {
-  return bytes.length === 0 ? null : sharp(bytes, {...input, limitInputPixels: false}).metadata().catch(() => null);
-}
-
-/** Whether the camera was held on its side. Source: Exif 2.32 (CIPA DC-008), tag 0x0112, values 5 to 8. */
-const turned = ({orientation = 1}: Metadata) => orientation >= 5;
-
-/** Upright, at most so large, and without any of the original's notes: sharp writes none unless asked to. */
-function shrink(bytes: Uint8Array, longest: number): Promise<Buffer> {
-  return sharp(bytes, input).rotate().resize({width: longest, height: longest, fit: "inside", withoutEnlargement: true}).flatten({background: "#fff"}).jpeg({quality: 82, mozjpeg: true}).toBuffer();
-}
-
-/** Whole or not at all: written beside its place, forced to the disk, then moved there. */
-async function put(path: string, bytes: Uint8Array): Promise<void> {
-  if (await stat(path).then(({size}) => size === bytes.length, () => false)) return;
-  mkdirSync(dirname(path), {recursive: true});
-  const beside = `${path}.${randomUUID()}.part`;
-  try {
-    const file = await open(beside, "wx");
-    try {
-      await file.writeFile(bytes);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(beside, path);
-  } catch (error) {
-    await rm(beside, {force: true});
+async function bytesOf(path: string): Promise<Uint8Array | null> {
+  return readFile(path).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === "ENOENT") return null;
     throw error;
-  }
+  });
+}
+
+/** One after the other: two huge pictures at once could fill the memory. */
+function makeTurns(): <T>(work: () => Promise<T>) => Promise<T> {
+  let last: Promise<unknown> = Promise.resolve();
+  return (work) => {
+    const mine = last.then(work);
+    last = mine.catch(() => {});
+    return mine;
+  };
+}
+
+/** Files that a crash left half-written, a day old or more. */
+function clearOld(waiting: string): void {
+  if (!existsSync(waiting)) return;
+  for (const path of readdirSync(waiting).map((name) => join(waiting, name))) if (statSync(path).mtimeMs < Date.now() - 86_400_000) rmSync(path, {force: true});
 }

@@ -1,5 +1,5 @@
 // Finds garments: columns and words in the database, years in memory.
-import type {Content, RackPage, RackQuery, RackRow} from "../model.ts";
+import type {Content, Dating, RackPage, RackQuery, RackRow} from "../model.ts";
 import type {Database, Value} from "./database.ts";
 import {shareBetween, yearsIn, type YearShares} from "./years.ts";
 
@@ -67,9 +67,15 @@ function rowsOf(db: Database, numbers: readonly number[]): RackRow[] {
     const {garment, place, standing, asked, tags, photos, dating} = JSON.parse(content) as Content;
     return {
       id, rev, number: garment.garment, title: garment.title ?? "", type: garment.type ?? "", maker, place, standing, asked, tags,
-      cover: photos[0]?.photo ?? null, photos: photos.length, dating: dating && (({years: _, ...rest}) => rest)(dating), changedAt: changed_at,
+      cover: photos[0]?.photo ?? null, photos: photos.length, dating: dating && withoutYears(dating), changedAt: changed_at,
     };
   });
+}
+
+function withoutYears(dating: Dating): RackRow["dating"] {
+  const rest: Partial<Dating> = {...dating};
+  delete rest.years;
+  return rest as RackRow["dating"];
 }
 
 function valuesOf(db: Database): RackPage["values"] {
