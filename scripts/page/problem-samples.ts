@@ -8,6 +8,7 @@ import * as garment from "../../engine/infer/problems.ts";
 import * as file from "../../rulebooks/file-problems.ts";
 import * as book from "../../rulebooks/problems.ts";
 import * as server from "../../server/problems.ts";
+import * as store from "../../store/problems.ts";
 
 type Wordings<M> = {readonly [K in keyof M as M[K] extends (...given: never) => Problem ? K : never]: M[K] extends (...given: infer G) => Problem ? readonly G[] : never};
 type Sampled<M> = {readonly title: string; readonly problems: readonly Problem[]; readonly of?: M};
@@ -158,5 +159,16 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     cannotKeep: [["the disk is full"]],
     ourFault: [[]],
     noScreens: [[]],
+  }),
+  sampled("What is kept", store, {
+    newerData: [["shop", 9, 2]],
+    folderClosed: [["shop", "permission denied"]],
+    diskFull: [["shop"]],
+    diskFailing: [["shop"]],
+    photoHeic: [["front.heic"]],
+    photoUnknown: [["front.svg"]],
+    photoBroken: [["front.jpg"]],
+    photoTooLarge: [["front.jpg", 75, 60]],
+    photoTooManyPixels: [["front.jpg", 225, 200]],
   }),
 ];
