@@ -8,13 +8,21 @@ import {Bar} from "./ui/bar.tsx";
 import {Button} from "./ui/button.tsx";
 import {Guard} from "./ui/guard.tsx";
 import {SignIn} from "./ui/sign-in.tsx";
+import {Walk} from "./ui/walk.tsx";
 
 export function App() {
   const [locked, setLocked] = useState(false);
+  const [demo, setDemo] = useState(false);
   const [takeOver, setTakeOver] = useState<(() => void) | null>(null);
   useEffect(() => {
     // Without a server the screens go on with what this device keeps.
-    getJson<About>("/api/about").then(({open}) => setLocked(!open), () => undefined);
+    getJson<About>("/api/about").then(
+      ({open, demo: isDemo}) => {
+        setLocked(!open);
+        setDemo(isDemo);
+      },
+      () => undefined,
+    );
     void registerWorker((now) => setTakeOver(() => now)).catch(() => undefined);
   }, []);
   if (locked) return <SignIn onIn={() => setLocked(false)} />;
@@ -27,6 +35,7 @@ export function App() {
           A newer version of these screens is ready. <Button look="quiet" onClick={takeOver}>Load it</Button>
         </p>
       )}
+      {demo && <Walk />}
       <div id="screen" tabIndex={-1}>
         <Guard>
           <Suspense fallback={<p className="waiting" role="status">One moment …</p>}>

@@ -14,5 +14,7 @@ export const routes: readonly (readonly [path: string, Screen: ComponentType])[]
   ["/rack/archive", screen(() => import("./rack/archive-screen.tsx"), "ArchiveScreen")],
   ["/rack/history/:id", screen(() => import("./rack/history-route.tsx"), "HistoryRoute")],
   ["/books", screen(() => import("./book/book-list-screen.tsx"), "BookListScreen")],
+  ["/books/:id/edit", screen(() => import("./book/book-route.tsx"), "EditRoute")],
+  ["/books/:id/compare/:from/:to", screen(() => import("./book/book-route.tsx"), "CompareRoute")],
   ["/books/:id/:edition?", screen(() => import("./book/book-route.tsx"), "BookRoute")],
 ];

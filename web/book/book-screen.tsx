@@ -2,20 +2,15 @@
 import {useEffect, useMemo, useRef, useState} from "react";
 import {Link} from "wouter";
 import type {Problem} from "../../engine/problem.ts";
-import type {Book} from "../../engine/rule/schema.ts";
 import {getJson, problemsOf} from "../api.ts";
 import {ProblemList} from "../ui/problem-list.tsx";
 import {BookChart} from "./book-chart.tsx";
 import type {ListedBook} from "./book-list-screen.tsx";
 import {BookWays} from "./book-ways.tsx";
+import type {ReadBook} from "./read-book.ts";
 import {findIn, sectionsOf} from "./section.ts";
 import {SectionView} from "./section-view.tsx";
 import "./book.css";
-
-export interface ReadBook {
-  readonly book: Book;
-  readonly yaml: string;
-}
 
 /** @param edition  null: the one in use */
 export function BookScreen({id, edition}: {id: string; edition: number | null}) {

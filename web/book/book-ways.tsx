@@ -1,7 +1,7 @@
 // What can be done with an edition: edit, copy, take out, read another one, compare two.
 import {Link, useLocation} from "wouter";
 import type {ListedBook} from "./book-list-screen.tsx";
-import type {ReadBook} from "./book-screen.tsx";
+import type {ReadBook} from "./read-book.ts";
 import {saveFile} from "./save-file.ts";
 
 export function BookWays({read: {book, yaml}, listed}: {read: ReadBook; listed: ListedBook | null}) {

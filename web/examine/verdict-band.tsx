@@ -13,6 +13,16 @@ export interface VerdictProps {
 
 export function VerdictBand({finding, brief, makerName, without}: VerdictProps) {
   if (!finding) return <section className="verdict" aria-label="Verdict"><p className="quiet">Working it out …</p><h1>…</h1></section>;
+  if (finding.ledger.length === 0) {
+    return (
+      <section className="verdict" aria-label="Verdict">
+        <p className="quiet">Nothing seen yet</p>
+        <h1>When was it made?</h1>
+        <p className="odds">Any month from {sayMonth(brief.first)} on</p>
+        <p>Press a place on the drawing, type a row of the label, or tick who may have made it.</p>
+      </section>
+    );
+  }
   const fresh = finding.posterior === brief.posterior || finding.best.month === brief.best.month;
   const verdict = verdictOf(finding);
   const ninety = brief.sets[1]!;

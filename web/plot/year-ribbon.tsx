@@ -17,8 +17,11 @@ const names = ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"];
 /** Left edge of a year. */
 export const yearX = (year: number, {from, until}: YearSpan, width: number): number => gutter + ((year - from) / (until - from + 1)) * (width - gutter);
 
-/** How dark a cell is: by the square root, so that one in a hundred can still be seen. */
-export const darkness = (p: number, most: number): number => (most > 0 ? Math.sqrt(p / most) : 0);
+/** One year open, evenly: from there on the likeliest month is as dark as can be. */
+const full = 1 / 12;
+
+/** How dark a cell is: by the square root, so that one in a hundred can still be seen; an answer that is open stays pale as a whole. */
+export const darkness = (p: number, most: number): number => Math.sqrt(p / Math.max(most, full));
 
 export function YearRibbon({brief: {first, posterior, best}, years, width, cell = 9, label}: RibbonProps) {
   const step = (width - gutter) / (years.until - years.from + 1);
