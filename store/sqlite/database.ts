@@ -1,10 +1,12 @@
 // Opens the database file: settings for safety, statements prepared once, transactions.
+import {dirname} from "node:path";
 import {DatabaseSync} from "@photostructure/sqlite";
+import {diskFault} from "../disk/disk-fault.ts";
 
 export type Value = string | number | bigint | Uint8Array | null;
 export type Row = Readonly<Record<string, Value>>;
 
-/** A thin layer over the database; every call is synchronous, so nothing of this process comes between. */
+/** A thin layer over the database; every call is synchronous, so nothing of this process comes between. A disk that is full or closed ends a call with a StoreFault. */
 export interface Database {
   exec(sql: string): void;
   all<T = Row>(sql: string, ...values: readonly Value[]): T[];
@@ -24,6 +26,13 @@ const busyMs = 10_000;
  * Write-ahead logging with a full sync on every commit: what was answered is on the disk.
  */
 export function openDatabase(file: string): Database {
+  const onDisk = <T>(work: () => T): T => {
+    try {
+      return work();
+    } catch (error) {
+      throw diskFault(error, dirname(file));
+    }
+  };
   const db = new DatabaseSync(file);
   db.exec(`PRAGMA busy_timeout = ${busyMs}; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA cache_size = -32000`);
   const prepared = new Map<string, ReturnType<typeof db.prepare>>();
@@ -33,15 +42,15 @@ export function openDatabase(file: string): Database {
     return found;
   };
   return {
-    exec: (sql) => db.exec(sql),
-    all: <T>(sql: string, ...values: readonly Value[]) => statement(sql).all(...values) as T[],
-    one: <T>(sql: string, ...values: readonly Value[]) => (statement(sql).get(...values) as T | undefined) ?? null,
-    run: (sql, ...values) => Number(statement(sql).run(...values).changes),
+    exec: (sql) => onDisk(() => db.exec(sql)),
+    all: <T>(sql: string, ...values: readonly Value[]) => onDisk(() => statement(sql).all(...values) as T[]),
+    one: <T>(sql: string, ...values: readonly Value[]) => onDisk(() => (statement(sql).get(...values) as T | undefined) ?? null),
+    run: (sql, ...values) => onDisk(() => Number(statement(sql).run(...values).changes)),
     write(work) {
-      db.exec("BEGIN IMMEDIATE");
+      onDisk(() => db.exec("BEGIN IMMEDIATE"));
       try {
         const result = work();
-        db.exec("COMMIT");
+        onDisk(() => db.exec("COMMIT"));
         return result;
       } catch (error) {
         if (db.isTransaction) db.exec("ROLLBACK");

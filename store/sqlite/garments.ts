@@ -2,8 +2,8 @@
 import {randomInt} from "node:crypto";
 import type {Content, GarmentRecord, Step} from "../model.ts";
 import type {Save, Saved, SavedTogether, Store} from "../store.ts";
-import {columnsOf, wordsOf} from "./columns.ts";
-import type {Database, Value} from "./database.ts";
+import type {Database} from "./database.ts";
+import {hang} from "./hang.ts";
 
 interface GarmentRow {
   readonly n: number;
@@ -37,18 +37,10 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
 
   const apply = ({id: given, content, removed, who, what, at}: Save): Saved => {
     const before = given === null ? null : rowOf(given)!;
-    const id = given ?? newId(at);
-    const rev = (before?.rev ?? 0) + 1;
-    const gone = Number(removed ?? before?.removed === 1);
-    const text = JSON.stringify(content);
-    const seq = Number(db.one<{seq: number}>("INSERT INTO step (id, rev, at, who, what, removed, content) VALUES (?, ?, ?, ?, ?, ?, ?) RETURNING seq", id, rev, at, who, what, gone, text)!.seq);
-    const columns = {id, rev, seq, created_at: before?.created_at ?? at, changed_at: at, changed_by: who, removed: gone, ...columnsOf(content)};
-    const n = put(db, columns, before?.n ?? null);
-    db.run("DELETE FROM tag WHERE n = ?", n);
-    for (const tag of new Set(content.tags)) db.run("INSERT INTO tag (n, tag) VALUES (?, ?)", n, tag);
-    if (before) db.run("DELETE FROM words WHERE rowid = ?", n);
-    db.run("INSERT INTO words (rowid, body) VALUES (?, ?)", n, wordsOf(content));
-    return {saved: {id, rev, createdAt: columns.created_at, changedAt: at, changedBy: who, removed: gone === 1, content: JSON.parse(text) as Content}};
+    const step: Step = {id: given ?? newId(at), rev: (before?.rev ?? 0) + 1, at, who, what, removed: removed ?? before?.removed === 1, content};
+    const createdAt = before?.created_at ?? at;
+    hang(db, step, createdAt, before?.n ?? null);
+    return {saved: {id: step.id, rev: step.rev, createdAt, changedAt: at, changedBy: who, removed: step.removed, content: JSON.parse(JSON.stringify(content)) as Content}};
   };
 
   /** All in one transaction; a change that is stopped takes the others back. */
@@ -79,13 +71,6 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
         .all<Omit<Step, "removed" | "content"> & {removed: number; content: string}>("SELECT id, rev, at, who, what, removed, content FROM step WHERE id = ? ORDER BY rev", id)
         .map((step) => ({...step, removed: step.removed === 1, content: JSON.parse(step.content) as Content})),
   };
-}
-
-function put(db: Database, columns: Readonly<Record<string, Value>>, n: number | null): number {
-  const names = Object.keys(columns);
-  if (n === null) return Number(db.one<{n: number}>(`INSERT INTO garment (${names.join(", ")}) VALUES (${names.map(() => "?").join(", ")}) RETURNING n`, ...Object.values(columns))!.n);
-  db.run(`UPDATE garment SET ${names.map((name) => `${name} = ?`).join(", ")} WHERE n = ?`, ...Object.values(columns), n);
-  return n;
 }
 
 function recordOf({id, rev, created_at, changed_at, changed_by, removed, content}: GarmentRow): GarmentRecord {

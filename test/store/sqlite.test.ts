@@ -104,3 +104,20 @@ test.skipIf(process.getuid?.() === 0)("a folder that may not be written to is na
   await expect(openStore(path)).rejects.toThrow("cannot be used");
   expect(existsSync(partsOf(path).database)).toBe(false);
 });
+
+test("on a full disk a save is refused as a whole, it is said, and later saves go on", async () => {
+  const path = folder();
+  const store = await openStore(path);
+  const {saved} = await store.save(save("1"));
+  const db = openDatabase(partsOf(path).database);
+  // The limit holds for this opening alone; the disk itself is simulated by SQLite's own answer when there is no page to be had.
+  const pages = db.one<{page_count: number}>("PRAGMA page_count")!.page_count;
+  db.exec(`PRAGMA max_page_count = ${pages}`);
+  expect(() => db.write(() => db.run("INSERT INTO setting (key, value) VALUES ('a', ?)", "x".repeat(1_000_000)))).toThrow("the disk is full");
+  expect(db.one("SELECT value FROM setting WHERE key = 'a'")).toBeNull();
+  db.close();
+  expect(await store.get(saved!.id)).toEqual(saved);
+  expect((await store.save(save("2"))).saved).toBeDefined();
+  expect(await store.check()).toEqual([]);
+  await store.close();
+});
