@@ -5,7 +5,7 @@ type Schema = Readonly<Record<string, unknown>>;
 
 /** Values that belong nowhere in particular. */
 const strange: fc.Arbitrary<unknown> = fc.oneof(
-  fc.constantFrom<unknown>(null, "", "-", "=1+1", "__proto__", "../../etc/passwd", "\0", "\ud800", 0, -1, 1e308, 9007199254740993, [], {}, [[]], true, "3 (8/3) 21", "(", "?".repeat(200)),
+  fc.constantFrom<unknown>(null, "", "-", "=1+1", "__proto__", "../../etc/passwd", "\0", "\ud800", 0, -1, 1e308, 2 ** 53, [], {}, [[]], true, "3 (8/3) 21", "(", "?".repeat(200)),
   fc.jsonValue({maxDepth: 2}),
 );
 

@@ -21,6 +21,7 @@ test("a fresh rack begins with the demo, which is dated while the server answers
   const server = await start(fresh());
   try {
     expect(await ask(server, "about")).toMatchObject({garments: 3, demo: true, open: true});
+    expect(Object.keys((await ask<{paths: object}>(server, "openapi.json")).paths)).toEqual(expect.arrayContaining(["/api/rack/empty", "/api/photos", "/api/photos/{photo}/{size}"]));
     await server.settled();
     const {rows} = await ask<RackPage>(server, "rack?sort=number&descending=false");
     expect(rows.map(({number, dating, tags}) => [number, dating !== null, tags])).toEqual([["d0", true, ["demo"]], ["d1", true, ["demo"]], ["d2", false, ["demo"]]]);
