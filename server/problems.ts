@@ -45,10 +45,6 @@ export const tooManyTries = (seconds: number): Problem => ({
   code: "server/too-many-tries", at: "passphrase", what: "there were too many wrong passphrases", why: "guessing must take too long to be worth while", fix: `wait ${seconds} seconds, then try again`,
 });
 
-export const cannotKeep = (reason: string): Problem => ({
-  code: "server/cannot-keep", at: "data folder", what: `the change could not be written (${reason})`, why: "the disk is full or may not be written to; nothing was changed", fix: "make room or mend the permissions of the data folder, then save again",
-});
-
 export const ourFault = (): Problem => ({
   code: "server/our-fault", at: "server", what: "something went wrong inside", why: "this is a fault of the program, not of your input", fix: "try again; if it stays, report what you did where you got ticking",
 });

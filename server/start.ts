@@ -9,6 +9,7 @@ import {makeApp, type AppOptions} from "./app.ts";
 import {makeBackground} from "./background.ts";
 import {makeBooksUsed} from "./books-used.ts";
 import {makeCrew} from "./crew.ts";
+import {backUpDaily} from "./daily.ts";
 import {hangDemo} from "./demo.ts";
 import {emptyRoute} from "./empty.ts";
 import {holdStore} from "./held-store.ts";
@@ -48,7 +49,9 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     return {store, world, shipped, now, who: "ticking", date: (garments) => crew.date(garments, world, now), dateLater: async (ids) => background.add(ids)};
   };
   const background = makeBackground(rack, onFault);
+  let endBackups = async () => {};
   const closeAll = async () => {
+    await endBackups();
     const stopped = background.stop();
     await crew.close();
     await stopped;
@@ -60,6 +63,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     const listening = await listen(app, address, port);
     await hangDemo(store, demo, new Date().toISOString());
     background.add(await undated(store));
+    endBackups = backUpDaily(store, folder, onFault);
     return {
       address: listening.address,
       port: listening.port,

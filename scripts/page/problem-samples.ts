@@ -156,7 +156,6 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     wrongPassphrase: [[]],
     noPassphrase: [[]],
     tooManyTries: [[8]],
-    cannotKeep: [["the disk is full"]],
     ourFault: [[]],
     noScreens: [[]],
   }),

@@ -1,9 +1,10 @@
 // The whole server on a port: a fresh rack with its demo, dated by workers; emptied and begun anew; ended and opened again.
-import {copyFileSync, mkdtempSync} from "node:fs";
+import {copyFileSync, mkdtempSync, renameSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {expect, test} from "vitest";
 import type {RackPage} from "../../store/model.ts";
+import {listBackups} from "../../store/backup/backups.ts";
 import {openStore, partsOf} from "../../store/open.ts";
 import {startServer, type Started} from "../../server/start.ts";
 import {world} from "../commands/small-world.ts";
@@ -41,6 +42,20 @@ test("what was kept is there after the server ended, and the demo is not hung up
   const second = await start(folder);
   expect(await ask(second, "about")).toMatchObject({garments: 4});
   await second.close();
+});
+
+test("a backup of the day is made at the start, and one a day is enough", async () => {
+  const folder = fresh();
+  for (let i = 0; i < 2; i++) {
+    const server = await start(folder);
+    await server.close();
+    expect(await listBackups(folder)).toHaveLength(1);
+  }
+  const at = new Date(Date.now() - 86_400_000).toISOString();
+  const {name} = (await listBackups(folder))[0]!;
+  renameSync(join(partsOf(folder).backups, name), join(partsOf(folder).backups, `rack-${at.slice(0, 19).replaceAll(":", "-")}Z.sqlite`));
+  await (await start(folder)).close();
+  expect(await listBackups(folder)).toHaveLength(2);
 });
 
 test("garments whose dating was interrupted are dated at the next start", async () => {
