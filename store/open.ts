@@ -16,6 +16,11 @@ export const partsOf = (folder: string) => ({database: join(folder, "ticking.sql
  * @throws StoreFault when the folder cannot be used, or was written by a newer program
  */
 export async function openStore(folder: string): Promise<Store> {
+  return sqliteStore(openFiles(folder));
+}
+
+/** The same, as the bare database: for those that work on the whole of it. */
+export function openFiles(folder: string): Database {
   const {database, photos, backups} = partsOf(folder);
   let db: Database | null = null;
   try {
@@ -23,7 +28,7 @@ export async function openStore(folder: string): Promise<Store> {
     accessSync(folder, constants.W_OK);
     db = openDatabase(database);
     migrate(db, folder, backups);
-    return sqliteStore(db);
+    return db;
   } catch (error) {
     db?.close();
     throw error instanceof StoreFault ? error : new StoreFault([folderClosed(folder, reasonOf(error))]);

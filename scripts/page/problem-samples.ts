@@ -8,6 +8,7 @@ import * as garment from "../../engine/infer/problems.ts";
 import * as file from "../../rulebooks/file-problems.ts";
 import * as book from "../../rulebooks/problems.ts";
 import * as server from "../../server/problems.ts";
+import * as archive from "../../store/archive/problems.ts";
 import * as store from "../../store/problems.ts";
 
 type Wordings<M> = {readonly [K in keyof M as M[K] extends (...given: never) => Problem ? K : never]: M[K] extends (...given: infer G) => Problem ? readonly G[] : never};
@@ -169,5 +170,20 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     photoBroken: [["front.jpg"]],
     photoTooLarge: [["front.jpg", 75, 60]],
     photoTooManyPixels: [["front.jpg", 225, 200]],
+  }),
+  sampled("Archives", archive, {
+    unreadable: [["shop.zip", "end of central directory record signature not found"]],
+    notOurs: [["shop.zip", "it has no ticking.json"]],
+    newer: [["shop.zip", 2, 1]],
+    strangeEntry: [["shop.zip", "../../evil"]],
+    entryTwice: [["shop.zip", "history.jsonl"]],
+    entryMissing: [["shop.zip", "history.jsonl"]],
+    entryChanged: [["shop.zip", "history.jsonl"]],
+    unpacksTooLarge: [["shop.zip", "history.jsonl"]],
+    noRoom: [["shop.zip", 900, 120]],
+    badLine: [["shop.zip", "history.jsonl", 17, "Invalid input"]],
+    contradiction: [["shop.zip"]],
+    rackNotEmpty: [["shop"]],
+    otherBook: [["mine", 2]],
   }),
 ];
