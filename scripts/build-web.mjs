@@ -14,7 +14,7 @@ export function buildWeb() {
   const wanted = hashOf(sources);
   if (fs.existsSync(mark) && fs.readFileSync(mark, "utf8") === wanted) return true;
   console.error("Building the screens ...");
-  const {status} = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "web", "--config", "web/vite.config.ts", "--logLevel", "warn"], {cwd: root, stdio: ["ignore", 2, 2]});
+  const {status} = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "web", "--config", "web/vite.config.ts", "--logLevel", "warn"], {cwd: root, stdio: ["ignore", 2, 2], env: {...process.env, NODE_ENV: "production"}});
   if (status !== 0) return false;
   fs.writeFileSync(mark, wanted);
   return true;

@@ -1,0 +1,41 @@
+// Every screen, on a desk and on a phone, by day and by night: no breach of WCAG that axe can find, nothing runs off the page, no fault in the page.
+import {afterAll, beforeAll, expect, test} from "vitest";
+import type {RackPage} from "../../store/model.ts";
+import {desk, expectAccessible, expectNoOverflow, openWorkshop, phone, shot, type Workshop} from "./bench.ts";
+
+let shop: Workshop;
+let id: string;
+beforeAll(async () => {
+  shop = await openWorkshop();
+  const page = (await (await fetch(`${shop.address}/api/rack?text=0147`)).json()) as RackPage;
+  id = page.rows[0]!.id;
+});
+afterAll(() => shop.close());
+
+const screens: [string, () => string, string][] = [
+  ["examine-blank", () => "/", ".figure"],
+  ["examine", () => `/examine/${id}`, ".ledger li"],
+  ["rack", () => "/rack", ".hanger-link"],
+  ["rack-list", () => "/rack?layout=list", ".list-title"],
+  ["bring-in", () => "/rack/bring-in", "h1"],
+  ["look-alikes", () => "/rack/alike", "h1"],
+  ["archive", () => "/rack/archive", "h1"],
+  ["history", () => `/rack/history/${id}`, "h1"],
+  ["books", () => "/books", ".book-list li"],
+  ["book", () => "/books/marrowfield", ".book-rules li"],
+  ["book-edit", () => "/books/marrowfield/edit", "textarea"],
+];
+
+for (const [name, path, ready] of screens) {
+  test.each([["desk", desk, "light"], ["desk", desk, "dark"], ["phone", phone, "light"], ["phone", phone, "dark"]] as const)(`${name} on a %s`, async (device, viewport, colorScheme) => {
+    const page = await shop.page(viewport, {colorScheme});
+    await page.goto(shop.address + path());
+    await page.locator(ready).first().waitFor();
+    await page.waitForTimeout(300);
+    await shot(page, `${name}-${device}-${colorScheme}`);
+    await expectAccessible(page);
+    await expectNoOverflow(page);
+    expect(shop.faults.splice(0)).toEqual([]);
+    await page.context().close();
+  });
+}
