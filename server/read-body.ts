@@ -12,7 +12,7 @@ export const mediaOf = (request: Request) => (request.headers.get("content-type"
 export async function readJson(request: Request, most: number): Promise<unknown> {
   const bytes = await readBytes(request, most);
   const media = mediaOf(request);
-  if (bytes.length === 0 && media === "") return {};
+  if (bytes.length === 0 && (media === "" || media === "application/json")) return {};
   if (media !== "application/json") throw new Refused(415, [say.wrongMedia(media, ["application/json"])]);
   try {
     return JSON.parse(new TextDecoder("utf-8", {fatal: true}).decode(bytes));

@@ -6,8 +6,10 @@ import {photoFiles} from "../store/photo/photo-files.ts";
 import type {Store} from "../store/store.ts";
 import type {Rack} from "../commands/rack/rack.ts";
 import {makeApp, type AppOptions} from "./app.ts";
+import {archiveRoutes} from "./archive-routes.ts";
 import {makeBackground} from "./background.ts";
 import {makeBooksUsed} from "./books-used.ts";
+import {clearParts} from "./clear-parts.ts";
 import {makeCrew} from "./crew.ts";
 import {backUpDaily} from "./daily.ts";
 import {hangDemo} from "./demo.ts";
@@ -58,9 +60,14 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     await store.close();
   };
   try {
-    const more = [emptyRoute({held, folder, demo, dateLater: background.add}), ...photoRoutes(store, photoFiles(partsOf(folder).photos))];
+    const more = [
+      emptyRoute({held, folder, demo, dateLater: background.add}),
+      ...photoRoutes(store, photoFiles(partsOf(folder).photos)),
+      ...archiveRoutes(folder, async () => background.add(await undated(store))),
+    ];
     const app = makeApp({...rest, store, shipped, used, more, passphraseHash: await passphraseHash(store), dater: crew.date, dateLater: background.add});
     const listening = await listen(app, address, port);
+    await clearParts(partsOf(folder).backups, Date.now());
     await hangDemo(store, demo, new Date().toISOString());
     background.add(await undated(store));
     endBackups = backUpDaily(store, folder, onFault);

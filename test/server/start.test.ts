@@ -1,5 +1,5 @@
 // The whole server on a port: a fresh rack with its demo, dated by workers; emptied and begun anew; ended and opened again.
-import {copyFileSync, mkdtempSync, renameSync} from "node:fs";
+import {copyFileSync, mkdtempSync, readdirSync, renameSync, utimesSync, writeFileSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {expect, test} from "vitest";
@@ -56,6 +56,17 @@ test("a backup of the day is made at the start, and one a day is enough", async 
   renameSync(join(partsOf(folder).backups, name), join(partsOf(folder).backups, `rack-${at.slice(0, 19).replaceAll(":", "-")}Z.sqlite`));
   await (await start(folder)).close();
   expect(await listBackups(folder)).toHaveLength(2);
+});
+
+test("what a killed server left half-written is taken away after a day, and not before", async () => {
+  const folder = fresh();
+  await (await start(folder)).close();
+  const {backups} = partsOf(folder);
+  for (const name of ["old.part", "new.part", "old.sqlite"]) writeFileSync(join(backups, name), "");
+  for (const name of ["old.part", "old.sqlite"]) utimesSync(join(backups, name), new Date(0), new Date(0));
+  await (await start(folder)).close();
+  expect(readdirSync(backups)).toEqual(expect.arrayContaining(["new.part", "old.sqlite"]));
+  expect(readdirSync(backups)).not.toContain("old.part");
 });
 
 test("garments whose dating was interrupted are dated at the next start", async () => {
