@@ -5,7 +5,8 @@ import {rackCommands} from "../commands/rack/list.ts";
 import type {Rack} from "../commands/rack/rack.ts";
 import type {Store} from "../store/store.ts";
 import {aboutRoutes} from "./about.ts";
-import {dateHere, makeBooksUsed, type BooksUsed, type Dater} from "./books-used.ts";
+import {makeBooksUsed, type BooksUsed} from "./books-used.ts";
+import {inThisThread, type Examiners} from "./examiners.ts";
 import {faultOf} from "./fault.ts";
 import {ownNames, safeHeaders, sameSite} from "./guard.ts";
 import {problemResponse, Refused} from "./problem-details.ts";
@@ -29,7 +30,7 @@ export interface AppOptions {
   readonly passphraseHash?: string | null;
   /** The books made ready, when others need them, too. */
   readonly used?: BooksUsed;
-  readonly dater?: Dater;
+  readonly examiners?: Examiners;
   /** Has undated garments dated in the background. */
   readonly dateLater?: (ids: readonly string[]) => void;
   readonly clock?: () => Date;
@@ -40,11 +41,11 @@ export interface AppOptions {
 }
 
 export function makeApp(options: AppOptions): Hono {
-  const {store, shipped, clock = () => new Date(), dater = dateHere, passphraseHash = null, onFault = () => {}} = options;
+  const {store, shipped, clock = () => new Date(), examiners = inThisThread, passphraseHash = null, onFault = () => {}} = options;
   const used = options.used ?? makeBooksUsed(store, shipped, clock);
   const rackFor = async (context: Context): Promise<Rack> => {
     const [world, now] = [await used.world(), clock().toISOString()];
-    return {store, world, shipped, now, who: whoOf(context), date: (garments) => dater(garments, world, now), dateLater: async (ids) => options.dateLater?.(ids)};
+    return rackOf({store, world, shipped, now, who: whoOf(context)}, examiners, options.dateLater);
   };
   const routes: Route[] = [];
   const isFree = (method: string, path: string) => routes.some((route) => route.open === true && route.method === method.toLowerCase() && route.path === path);
@@ -67,6 +68,12 @@ export function makeApp(options: AppOptions): Hono {
     return problemResponse(refused);
   });
   return app;
+}
+
+/** A rack whose garments are examined by others, now and later. */
+export function rackOf(given: Pick<Rack, "store" | "world" | "shipped" | "now" | "who">, examiners: Examiners, later: (ids: readonly string[]) => void = () => {}): Rack {
+  const {world, now} = given;
+  return {...given, date: (garments) => examiners.date(garments, world, now), examine: (input) => examiners.examine(input, world), dateLater: async (ids) => later(ids)};
 }
 
 /** Who makes a change, for the history: a name that the page keeps. */

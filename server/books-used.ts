@@ -1,16 +1,10 @@
 // The books in use, made ready once and kept until an edition is saved or a month begins; and the same as JSON for the screens.
 import {createHash} from "node:crypto";
 import {gzipSync} from "node:zlib";
-import {month, type Book, type Garment, type MonthIndex} from "../engine/index.ts";
+import {month, type Book, type MonthIndex} from "../engine/index.ts";
 import {booksInUse, booksSavedKey} from "../commands/rack/books-in-use.ts";
-import {dateAll, type Dated} from "../commands/rack/rack.ts";
 import {makeWorld, type World} from "../commands/world.ts";
 import type {Store} from "../store/store.ts";
-
-/** Who dates garments: this thread, or a worker. */
-export type Dater = (garments: readonly Garment[], world: World, now: string) => Promise<readonly Dated[]>;
-
-export const dateHere: Dater = async (garments, world, now) => dateAll(garments, world, now);
 
 export interface BooksUsed {
   readonly world: () => Promise<World>;

@@ -1,15 +1,15 @@
-// Workers that date garments, so that long work never keeps a request waiting: one for single garments, the others for many.
+// Workers that examine garments, so that long work never keeps a request waiting: one for single garments, the others for many.
 import {availableParallelism} from "node:os";
 import type {Worker} from "node:worker_threads";
-import type {Garment} from "../engine/index.ts";
+import type {Answer} from "../commands/command.ts";
+import type {ExaminedJson} from "../commands/rack/examine-json.ts";
 import type {Dated} from "../commands/rack/rack.ts";
 import type {World} from "../commands/world.ts";
-import type {Dater} from "./books-used.ts";
-import type {DateStart, DateTask} from "./date-worker.ts";
+import type {ExamineStart, ExamineTask} from "./examine-worker.ts";
+import type {Examiners} from "./examiners.ts";
 import {startWorker} from "./start-worker.ts";
 
-export interface Crew {
-  readonly date: Dater;
+export interface Crew extends Examiners {
   close(): Promise<void>;
 }
 
@@ -22,17 +22,23 @@ export function makeCrew(helpers = Math.min(mostHelpers, Math.max(1, availablePa
   const many = Array.from({length: helpers}, () => makeHand(idleEnds));
   return {
     async date(garments, world, now) {
-      if (garments.length <= 1) return quick.date(garments, world, now);
+      if (garments.length <= 1) return quick.ask<readonly Dated[]>({garments, now}, world);
       const each = Math.ceil(garments.length / many.length);
       const shares = many.map((hand, i) => ({hand, share: garments.slice(i * each, (i + 1) * each)})).filter(({share}) => share.length > 0);
-      return (await Promise.all(shares.map(({hand, share}) => hand.date(share, world, now)))).flat();
+      return (await Promise.all(shares.map(({hand, share}) => hand.ask<readonly Dated[]>({garments: share, now}, world)))).flat();
     },
+    examine: (input, world) => quick.ask<Answer<ExaminedJson>>({input}, world),
     close: async () => void (await Promise.all([quick, ...many].map((hand) => hand.close()))),
   };
 }
 
+interface Hand {
+  ask<T>(task: ExamineTask, world: World): Promise<T>;
+  close(): Promise<void>;
+}
+
 interface Waiting {
-  readonly resolve: (dated: readonly Dated[]) => void;
+  readonly resolve: (answer: never) => void;
   readonly reject: (error: Error) => void;
 }
 
@@ -45,7 +51,7 @@ interface Running {
 }
 
 /** One worker, started when first needed and anew when the books change. @param idle  milliseconds after which it ends; null: never */
-function makeHand(idle: number | null): {date: Dater; close: () => Promise<void>} {
+function makeHand(idle: number | null): Hand {
   let running: Running | null = null;
   let timer: NodeJS.Timeout | undefined;
 
@@ -54,11 +60,11 @@ function makeHand(idle: number | null): {date: Dater; close: () => Promise<void>
     void hand.worker.terminate();
   };
   const start = (world: World): Running => {
-    const begin: DateStart = {books: world.books, today: world.today};
-    const hand: Running = {worker: startWorker(new URL("./date-worker.ts", import.meta.url), begin), world, waiting: [], old: false};
+    const begin: ExamineStart = {books: world.books, today: world.today};
+    const hand: Running = {worker: startWorker(new URL("./examine-worker.ts", import.meta.url), begin), world, waiting: [], old: false};
     hand.worker.unref();
-    hand.worker.on("message", (dated: readonly Dated[]) => {
-      hand.waiting.shift()!.resolve(dated);
+    hand.worker.on("message", (answer: unknown) => {
+      hand.waiting.shift()!.resolve(answer as never);
       if (hand.waiting.length > 0) return;
       if (hand.old) end(hand);
       else if (idle !== null) timer = setTimeout(() => end(hand), idle).unref();
@@ -72,7 +78,7 @@ function makeHand(idle: number | null): {date: Dater; close: () => Promise<void>
   };
 
   return {
-    date: (garments: readonly Garment[], world: World, now: string) => new Promise((resolve, reject) => {
+    ask: (task, world) => new Promise((resolve, reject) => {
       clearTimeout(timer);
       if (running && running.world !== world) {
         if (running.waiting.length === 0) end(running);
@@ -81,7 +87,6 @@ function makeHand(idle: number | null): {date: Dater; close: () => Promise<void>
       }
       running ??= start(world);
       running.waiting.push({resolve, reject});
-      const task: DateTask = {garments, now};
       running.worker.postMessage(task);
     }),
     async close() {

@@ -5,7 +5,7 @@ import {openStore, partsOf} from "../store/open.ts";
 import {photoFiles} from "../store/photo/photo-files.ts";
 import type {Store} from "../store/store.ts";
 import type {Rack} from "../commands/rack/rack.ts";
-import {makeApp, type AppOptions} from "./app.ts";
+import {makeApp, rackOf, type AppOptions} from "./app.ts";
 import {archiveRoutes} from "./archive-routes.ts";
 import {makeBackground} from "./background.ts";
 import {makeBooksUsed} from "./books-used.ts";
@@ -48,7 +48,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
   const used = makeBooksUsed(store, shipped, () => new Date());
   const rack = async (): Promise<Rack> => {
     const [world, now] = [await used.world(), new Date().toISOString()];
-    return {store, world, shipped, now, who: "ticking", date: (garments) => crew.date(garments, world, now), dateLater: async (ids) => background.add(ids)};
+    return rackOf({store, world, shipped, now, who: "ticking"}, crew);
   };
   const background = makeBackground(rack, onFault);
   let endBackups = async () => {};
@@ -65,7 +65,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
       ...photoRoutes(store, photoFiles(partsOf(folder).photos)),
       ...archiveRoutes(folder, async () => background.add(await undated(store))),
     ];
-    const app = makeApp({...rest, store, shipped, used, more, passphraseHash: await passphraseHash(store), dater: crew.date, dateLater: background.add});
+    const app = makeApp({...rest, store, shipped, used, more, passphraseHash: await passphraseHash(store), examiners: crew, dateLater: background.add});
     const listening = await listen(app, address, port);
     await clearParts(partsOf(folder).backups, Date.now());
     await hangDemo(store, demo, new Date().toISOString());

@@ -2,8 +2,10 @@
 import type {Book, Garment, Problem} from "../../engine/index.ts";
 import type {Dating} from "../../store/model.ts";
 import type {Store} from "../../store/store.ts";
+import type {Answer} from "../command.ts";
 import type {World} from "../world.ts";
 import {datingOf} from "./dating.ts";
+import type {ExaminedJson, ExamineInput} from "./examine-json.ts";
 
 export type Dated = {readonly dating: Dating; readonly problems?: undefined} | {readonly dating?: undefined; readonly problems: readonly Problem[]};
 
@@ -17,8 +19,9 @@ export interface Rack {
   readonly now: string;
   /** Who makes the change, for the history. */
   readonly who: string;
-  /** Dates garments in their order; a server hands the work to a worker. */
+  /** Dates garments in their order; a server hands the work to a worker, here and when examining. */
   readonly date: (garments: readonly Garment[]) => Promise<readonly Dated[]>;
+  readonly examine: (input: ExamineInput) => Promise<Answer<ExaminedJson>>;
   /** Sees to it that garments which are kept undated get dated; a server does so in the background. */
   readonly dateLater: (ids: readonly string[]) => Promise<void>;
 }

@@ -1,0 +1,18 @@
+// The worker that examines garments while the server goes on answering.
+import {parentPort, workerData} from "node:worker_threads";
+import {examineJson, type ExamineInput} from "../commands/rack/examine-json.ts";
+import {dateAll} from "../commands/rack/rack.ts";
+import {makeWorld} from "../commands/world.ts";
+import type {Book, Garment, MonthIndex} from "../engine/index.ts";
+
+export interface ExamineStart {
+  readonly books: readonly Book[];
+  readonly today: MonthIndex;
+}
+
+/** Answered in the order in which tasks came: with datings, or with a finding or problems. */
+export type ExamineTask = {readonly garments: readonly Garment[]; readonly now: string; readonly input?: undefined} | {readonly input: ExamineInput; readonly garments?: undefined};
+
+const {books, today} = workerData as ExamineStart;
+const world = makeWorld(books, today);
+parentPort!.on("message", (task: ExamineTask) => parentPort!.postMessage(task.input ? examineJson(task.input, world) : dateAll(task.garments, world, task.now)));
