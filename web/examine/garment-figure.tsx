@@ -31,7 +31,7 @@ export function GarmentFigure({garment, places, next, onOpen}: FigureProps) {
             const {x, y} = outline.spots[place.id]!;
             return (
               <button key={place.id} type="button" className={state(place)} title={place.name} aria-label={words(place)} style={{left: `${(x / sheet.width) * 100}%`, top: `${(y / sheet.height) * 100}%`}} onClick={() => onOpen(place.id, null)}>
-                <span aria-hidden="true">{place === bestPlace ? "1" : looked(place) > 0 ? "✓" : ""}</span>
+                <span aria-hidden="true" />
               </button>
             );
           })}

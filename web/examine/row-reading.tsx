@@ -27,7 +27,7 @@ export function RowReading({text, readings, onCell}: RowReadingProps) {
           <span key={i} className={field ? `bracket ${field === "date" ? "date" : ""}` : "bracket none"}>
             <span className="signs">
               {some.map((cell) => (
-                <button key={cell.from} type="button" className={cell.doubtful ? "sign doubtful" : "sign"} aria-label={`${cell.text}, change what it may be`} onClick={() => onCell(cell)}>{signOf(cell)}</button>
+                <button key={cell.from} type="button" className={cell.doubtful ? "sign doubtful" : "sign"} aria-label={`${signOf(cell)}${cell.doubtful ? ", in doubt" : ""}: say what it may be`} onClick={() => onCell(cell)}>{signOf(cell)}</button>
               ))}
             </span>
             {field && <span className="field-name">{field}</span>}

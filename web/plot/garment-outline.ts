@@ -24,8 +24,7 @@ const trousers: Outline = {
   stitches: ["M40 43H128", "M24 340H66M102 340H144", "M212 43H300", "M196 340H238M274 340H316", "M216 97H242M270 97H296"],
   captions: ["front, inside out", "back"],
   spots: {
-    "top-button": {x: 84, y: 42}, "top-button-back": {x: 104, y: 42}, waistband: {x: 52, y: 42}, zip: {x: 84, y: 76}, "zip-pull": {x: 84, y: 104}, rivets: {x: 48, y: 66}, "pocket-bag": {x: 112, y: 100}, "care-label-face": {x: 130, y: 72}, "care-label-back": {x: 134, y: 96},
-    "union-label": {x: 38, y: 110}, inseam: {x: 78, y: 220}, "side-seam": {x: 142, y: 210}, hem: {x: 46, y: 340}, patch: {x: 290, y: 44}, "main-label": {x: 256, y: 44}, "back-pocket": {x: 229, y: 112}, seams: {x: 256, y: 118}, cloth: {x: 218, y: 230}, lining: {x: 112, y: 124},
+    "top-button": {x: 80, y: 42}, "top-button-back": {x: 108, y: 42}, waistband: {x: 52, y: 40}, zip: {x: 83, y: 76}, "zip-pull": {x: 83, y: 104}, rivets: {x: 48, y: 68}, "pocket-bag": {x: 111, y: 99}, "care-label-face": {x: 130, y: 70}, "care-label-back": {x: 138, y: 97}, "union-label": {x: 38, y: 110}, inseam: {x: 78, y: 220}, "side-seam": {x: 142, y: 210}, hem: {x: 46, y: 340}, patch: {x: 290, y: 44}, "main-label": {x: 256, y: 44}, "back-pocket": {x: 229, y: 112}, seams: {x: 256, y: 118}, cloth: {x: 218, y: 230}, lining: {x: 112, y: 126},
   },
 };
 
@@ -38,8 +37,7 @@ const jacket: Outline = {
   stitches: ["M80 70V244", "M52 102H78M90 102H116", "M42 252H126", "M214 252H298", "M216 96H296"],
   captions: ["front, open", "back"],
   spots: {
-    "main-label": {x: 84, y: 50}, "care-label-face": {x: 54, y: 190}, "care-label-back": {x: 54, y: 214}, "top-button": {x: 92, y: 80}, "top-button-back": {x: 76, y: 80}, zip: {x: 84, y: 150}, "zip-pull": {x: 84, y: 128}, rivets: {x: 116, y: 110}, "pocket-bag": {x: 65, y: 112}, "back-pocket": {x: 103, y: 112},
-    "union-label": {x: 112, y: 190}, patch: {x: 256, y: 70}, "side-seam": {x: 298, y: 180}, hem: {x: 256, y: 254}, waistband: {x: 84, y: 254}, seams: {x: 238, y: 150}, cloth: {x: 256, y: 190}, lining: {x: 112, y: 222}, inseam: {x: 20, y: 150},
+    "main-label": {x: 84, y: 50}, "care-label-face": {x: 54, y: 188}, "care-label-back": {x: 54, y: 216}, "top-button": {x: 98, y: 80}, "top-button-back": {x: 70, y: 80}, zip: {x: 84, y: 153}, "zip-pull": {x: 78, y: 125}, rivets: {x: 133, y: 110}, "pocket-bag": {x: 51, y: 112}, "back-pocket": {x: 106, y: 112}, "union-label": {x: 112, y: 190}, patch: {x: 256, y: 70}, "side-seam": {x: 298, y: 180}, hem: {x: 256, y: 254}, waistband: {x: 84, y: 254}, seams: {x: 238, y: 150}, cloth: {x: 256, y: 190}, lining: {x: 112, y: 222}, inseam: {x: 20, y: 150},
   },
 };
 
@@ -52,7 +50,7 @@ const shirt: Outline = {
   stitches: ["M79 64V276M89 64V276", "M46 262C66 276 102 276 122 262", "M218 88H294"],
   captions: ["front", "back"],
   spots: {
-    "main-label": {x: 84, y: 52}, "care-label-face": {x: 50, y: 220}, "care-label-back": {x: 50, y: 244}, "top-button": {x: 84, y: 78}, "top-button-back": {x: 68, y: 84}, "back-pocket": {x: 104, y: 114}, hem: {x: 84, y: 272}, "side-seam": {x: 124, y: 190}, seams: {x: 256, y: 88}, cloth: {x: 256, y: 180}, "union-label": {x: 118, y: 236}, inseam: {x: 22, y: 160}, waistband: {x: 296, y: 230}, patch: {x: 256, y: 66}, lining: {x: 228, y: 66}, rivets: {x: 284, y: 66}, "pocket-bag": {x: 104, y: 146}, zip: {x: 84, y: 150}, "zip-pull": {x: 84, y: 174},
+    "main-label": {x: 84, y: 51}, "care-label-face": {x: 50, y: 218}, "care-label-back": {x: 50, y: 246}, "top-button": {x: 90, y: 79}, "top-button-back": {x: 62, y: 84}, "back-pocket": {x: 104, y: 114}, hem: {x: 84, y: 272}, "side-seam": {x: 124, y: 190}, seams: {x: 256, y: 91}, cloth: {x: 256, y: 180}, "union-label": {x: 118, y: 236}, inseam: {x: 22, y: 160}, waistband: {x: 296, y: 230}, patch: {x: 256, y: 63}, lining: {x: 228, y: 66}, rivets: {x: 284, y: 66}, "pocket-bag": {x: 108, y: 146}, zip: {x: 80, y: 148}, "zip-pull": {x: 84, y: 176},
   },
 };
 
@@ -65,7 +63,7 @@ const overalls: Outline = {
   stitches: ["M60 98H108", "M24 350H66M102 350H144", "M196 350H238M274 350H316", "M222 185H244M268 185H290"],
   captions: ["front", "back"],
   spots: {
-    "main-label": {x: 84, y: 118}, "top-button": {x: 60, y: 96}, "top-button-back": {x: 108, y: 96}, patch: {x: 256, y: 112}, "care-label-face": {x: 116, y: 176}, "care-label-back": {x: 122, y: 200}, waistband: {x: 60, y: 160}, "pocket-bag": {x: 46, y: 192}, rivets: {x: 44, y: 168}, zip: {x: 84, y: 176}, "zip-pull": {x: 84, y: 196}, "side-seam": {x: 136, y: 240}, inseam: {x: 76, y: 262}, hem: {x: 46, y: 350}, "back-pocket": {x: 233, y: 198}, "union-label": {x: 256, y: 150}, seams: {x: 256, y: 190}, cloth: {x: 218, y: 270}, lining: {x: 100, y: 150},
+    "main-label": {x: 84, y: 118}, "top-button": {x: 56, y: 96}, "top-button-back": {x: 112, y: 96}, patch: {x: 256, y: 112}, "care-label-face": {x: 117, y: 175}, "care-label-back": {x: 122, y: 203}, waistband: {x: 62, y: 160}, "pocket-bag": {x: 46, y: 194}, rivets: {x: 35, y: 166}, zip: {x: 90, y: 173}, "zip-pull": {x: 84, y: 201}, "side-seam": {x: 136, y: 240}, inseam: {x: 76, y: 262}, hem: {x: 46, y: 350}, "back-pocket": {x: 231, y: 198}, "union-label": {x: 256, y: 150}, seams: {x: 258, y: 190}, cloth: {x: 218, y: 270}, lining: {x: 100, y: 146},
   },
 };
 
@@ -78,7 +76,7 @@ const sweatshirt: Outline = {
   stitches: ["M62 60C74 76 94 76 106 60", "M44 254H124", "M216 254H296"],
   captions: ["front", "back"],
   spots: {
-    "main-label": {x: 256, y: 64}, "care-label-face": {x: 56, y: 200}, "care-label-back": {x: 56, y: 224}, "union-label": {x: 284, y: 70}, hem: {x: 84, y: 256}, "side-seam": {x: 124, y: 180}, seams: {x: 40, y: 92}, cloth: {x: 84, y: 130}, inseam: {x: 22, y: 150}, waistband: {x: 256, y: 254}, zip: {x: 84, y: 90}, "zip-pull": {x: 84, y: 110}, lining: {x: 256, y: 130}, patch: {x: 104, y: 150}, "top-button": {x: 84, y: 72}, "top-button-back": {x: 64, y: 86}, rivets: {x: 64, y: 150}, "pocket-bag": {x: 84, y: 200}, "back-pocket": {x: 256, y: 180},
+    "main-label": {x: 256, y: 64}, "care-label-face": {x: 56, y: 198}, "care-label-back": {x: 56, y: 226}, "union-label": {x: 284, y: 70}, hem: {x: 84, y: 256}, "side-seam": {x: 124, y: 180}, seams: {x: 35, y: 92}, cloth: {x: 80, y: 139}, inseam: {x: 22, y: 150}, waistband: {x: 256, y: 254}, zip: {x: 90, y: 83}, "zip-pull": {x: 84, y: 111}, lining: {x: 256, y: 130}, patch: {x: 108, y: 150}, "top-button": {x: 84, y: 56}, "top-button-back": {x: 63, y: 83}, rivets: {x: 64, y: 166}, "pocket-bag": {x: 84, y: 200}, "back-pocket": {x: 256, y: 180},
   },
 };
 
