@@ -1,6 +1,6 @@
 // The main screen: when a garment was made, how sure that is, and why; every mark that is filled in changes the answer at once.
 import {useCallback, useMemo, useRef, useState} from "react";
-import {useLocation, useParams} from "wouter";
+import {Link, useLocation, useParams} from "wouter";
 import {nameOf, type NextLook} from "../../engine/index.ts";
 import {notice} from "../../commands/finding-json.ts";
 import {useBooks, useFinding, useWithout} from "../engine/use-finding.ts";
@@ -81,6 +81,7 @@ export function ExamineScreen() {
         <div>
           <LabelSlip garment={garment} finding={finding} onChange={setGarment} />
           <PhotoStrip content={content} places={places} onChange={(how) => change(how(latest.current))} />
+          {open.id && <p><Link href={`/rack/history/${open.id}`}>What was changed, and by whom</Link></p>}
           <DetailsForm content={content} books={books} onChange={change} />
         </div>
         <Ledger finding={finding} books={books} />

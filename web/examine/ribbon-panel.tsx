@@ -47,7 +47,7 @@ export function RibbonPanel({finding, brief, books, shown, pointed, pinned, onPo
         )}
       </div>
       <p className="quiet ribbon-note">
-        {shown ? "Shown without the mark that is pointed at. " : "The darker, the likelier. Point at a line to see the date without that mark; press to pin it. "}
+        {shown ? "Shown without the mark that is pointed at. " : "The stronger its colour, the likelier a month. Point at a line to see the date without that mark; press to pin it. "}
         <button type="button" className="quiet" onClick={() => setWhole(!whole)}>{whole ? "The years that matter" : "All years"}</button>
       </p>
     </section>

@@ -9,7 +9,7 @@ const key = "ticking.walked";
 
 const steps = [
   {title: "A rack to try things on", words: "These garments are made up, and so are their makers. Change whatever you like; one press empties the rack when you are ready."},
-  {title: "Examine", words: "The large words say when a garment was made and how sure that is. Below, the darker a month, the likelier; each stitched line is one mark. Point at a line to see the date without it."},
+  {title: "Examine", words: "The large words say when a garment was made and how sure that is. Beside it, the stronger its colour, the likelier a month; each stitched line is one mark. Point at a line to see the date without it."},
   {title: "Write down what you see", words: "Press a place on the drawing, or type the rows of the label as they are printed. A worn figure may be ? or (3/8). Looked and found nothing counts, too: say so."},
   {title: "Look next", words: "The dashed box names the look that settles most for the least trouble. The ledger on the right says what each mark weighs, and on whose authority."},
 ] as const;
