@@ -6,3 +6,6 @@ export function thisMonth(): MonthIndex {
   const now = new Date();
   return month(now.getFullYear(), now.getMonth() + 1);
 }
+
+/** This moment in UTC, as it is kept. */
+export const instantNow = (): string => new Date().toISOString();

@@ -3,6 +3,7 @@ import * as batch from "../../commands/batch/problems.ts";
 import * as input from "../../commands/problems.ts";
 import * as rack from "../../commands/rack/problems.ts";
 import * as terminal from "../../cli/problems.ts";
+import * as terminalRack from "../../cli/rack/problems.ts";
 import type {Problem} from "../../engine/index.ts";
 import * as garment from "../../engine/infer/problems.ts";
 import * as file from "../../rulebooks/file-problems.ts";
@@ -185,5 +186,18 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     contradiction: [["shop.zip"]],
     rackNotEmpty: [["shop"]],
     otherBook: [["mine", 2]],
+  }),
+  sampled("The rack from a terminal", terminalRack, {
+    noRack: [["shop"]],
+    noSuchGarment: [["0147"]],
+    notStep: [["last"]],
+    notYear: [["--from", "the sixties"]],
+    notShare: [["--at-least", "80"]],
+    notCount: [["--limit", "all"]],
+    photoOfSeveral: [[]],
+    fileThere: [["shop.zip"]],
+    notTaken: [["shelf"]],
+    photoUnsound: [["photo 9f86d081884c…", "garment 0147 shows it"]],
+    unsound: [["shop", "row 7 missing from index garment_number"]],
   }),
 ];
