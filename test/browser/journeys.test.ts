@@ -164,3 +164,19 @@ test("a first start begins with a walk-through that can be skipped", async () =>
   expect(shop.faults.splice(0)).toEqual([]);
   await page.context().close();
 });
+
+test("everything is archived, the rack emptied, and all of it brought back", async () => {
+  const page = await shop.page(desk);
+  const before = await (await fetch(`${shop.address}/api/rack?limit=500&sort=number&descending=false`)).json();
+  const file = join(shop.folder, "rack.zip");
+  writeFileSync(file, Buffer.from(await (await fetch(`${shop.address}/api/archive`)).arrayBuffer()));
+  await page.goto(`${shop.address}/rack/archive`);
+  await page.getByLabel("Yes, clear this rack").check();
+  await page.getByRole("button", {name: "Empty rack"}).click();
+  await page.getByText("The rack is empty.").waitFor();
+  expect((await find("")).length).toBe(0);
+  await page.getByLabel("Archive file").setInputFiles(file);
+  await page.getByText("Everything in the archive is on the rack now.").waitFor();
+  expect(await (await fetch(`${shop.address}/api/rack?limit=500&sort=number&descending=false`)).json()).toEqual(before);
+  await page.context().close();
+});
