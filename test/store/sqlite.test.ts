@@ -5,6 +5,7 @@ import {join} from "node:path";
 import {afterAll, describe, expect, test} from "vitest";
 import {openStore, partsOf} from "../../store/open.ts";
 import {openDatabase} from "../../store/sqlite/database.ts";
+import {emptyRack} from "../../store/sqlite/empty.ts";
 import {migrate} from "../../store/sqlite/migrate.ts";
 import {migrations} from "../../store/sqlite/migrations.ts";
 import {rackQuerySchema} from "../../store/model.ts";
@@ -120,4 +121,29 @@ test("on a full disk a save is refused as a whole, it is said, and later saves g
   expect((await store.save(save("2"))).saved).toBeDefined();
   expect(await store.check()).toEqual([]);
   await store.close();
+});
+
+test("emptying takes garments and settings away under the eyes of others; books, photos and what is to stay do stay, and history is safe again", async () => {
+  const path = folder();
+  const store = await openStore(path);
+  await store.save(save("1", {tags: ["t"], place: "attic", dating: dated([1], 1968)}));
+  const photo = {photo: "ab".repeat(32), mime: "image/jpeg" as const, bytes: 12, width: 3, height: 4, addedAt: at};
+  await store.addPhoto(photo);
+  await store.addEdition({book: "mine", edition: 1, title: "Mine", yaml: "", savedAt: at, savedBy: "owner"});
+  await store.setSetting("a", "1");
+  await store.setSetting("b", "2");
+  expect((await store.search(rackQuerySchema.parse({from: 1968}))).total).toBe(1);
+  emptyRack(path, ["b"]);
+  expect((await store.search(rackQuerySchema.parse({}))).values).toEqual({makers: [], types: [], places: [], tags: []});
+  expect([await store.walk(null, 9), await store.photos(null, 9), (await store.editions()).length, await store.setting("a"), await store.setting("b")]).toEqual([[], [photo], 1, null, "2"]);
+  await store.save(save("2", {dating: dated([1], 1980)}));
+  const found = await store.search(rackQuerySchema.parse({from: 1970, text: "2"}));
+  expect([found.total, found.years]).toEqual([1, {first: 1980, garments: [1]}]);
+  expect((await store.search(rackQuerySchema.parse({until: 1970}))).total).toBe(0);
+  expect(await store.check()).toEqual([]);
+  await store.close();
+  const db = openDatabase(partsOf(path).database);
+  expect(() => db.exec("DELETE FROM step")).toThrow("never deleted");
+  expect(() => db.exec("UPDATE step SET who = 'nobody'")).toThrow("never changed");
+  db.close();
 });

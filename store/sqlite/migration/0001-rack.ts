@@ -1,5 +1,8 @@
 // The first shape: garments, their history, words to search, photos, editions of books, settings.
 
+export const historyStays = `CREATE TRIGGER step_stays BEFORE UPDATE ON step BEGIN SELECT RAISE(ABORT, 'steps of the history are never changed'); END;
+CREATE TRIGGER step_is_kept BEFORE DELETE ON step BEGIN SELECT RAISE(ABORT, 'steps of the history are never deleted'); END;`;
+
 export const rack = `
 CREATE TABLE garment (
   n INTEGER PRIMARY KEY,
@@ -41,8 +44,7 @@ CREATE TABLE step (
   content TEXT NOT NULL,
   UNIQUE (id, rev)
 ) STRICT;
-CREATE TRIGGER step_stays BEFORE UPDATE ON step BEGIN SELECT RAISE(ABORT, 'steps of the history are never changed'); END;
-CREATE TRIGGER step_is_kept BEFORE DELETE ON step BEGIN SELECT RAISE(ABORT, 'steps of the history are never deleted'); END;
+${historyStays}
 
 CREATE TABLE tag (n INTEGER NOT NULL REFERENCES garment (n), tag TEXT NOT NULL, PRIMARY KEY (n, tag)) STRICT, WITHOUT ROWID;
 CREATE INDEX tag_tag ON tag (tag);
