@@ -8,9 +8,9 @@ import type {Rack} from "../commands/rack/rack.ts";
 import {makeApp, rackOf, type AppOptions} from "./app.ts";
 import {archiveRoutes} from "./archive-routes.ts";
 import {makeBackground} from "./background.ts";
-import {makeBooksUsed} from "./books-used.ts";
+import {makeBooksUsed, type BooksUsed} from "./books-used.ts";
 import {clearParts} from "./clear-parts.ts";
-import {makeCrew} from "./crew.ts";
+import {makeCrew, type Crew} from "./crew.ts";
 import {backUpDaily} from "./daily.ts";
 import {hangDemo} from "./demo.ts";
 import {emptyRoute} from "./empty.ts";
@@ -67,6 +67,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     ];
     const app = makeApp({...rest, store, shipped, used, more, passphraseHash: await passphraseHash(store), examiners: crew, dateLater: background.add});
     const listening = await listen(app, address, port);
+    warmUp(crew, used);
     await clearParts(partsOf(folder).backups, Date.now());
     await hangDemo(store, demo, new Date().toISOString());
     background.add(await undated(store));
@@ -84,6 +85,13 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     await closeAll();
     throw error;
   }
+}
+
+/** The first examination of a worker takes seconds, for it loads the books: better before somebody waits for it. */
+function warmUp(crew: Crew, used: BooksUsed): void {
+  const garment: Garment = {garment: "first", saw: {}};
+  // It may be ended while it is at it.
+  used.world().then((world) => crew.examine({garment, trace: false}, world)).catch(() => {});
 }
 
 /** Garments that hang undated. */
