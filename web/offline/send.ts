@@ -26,7 +26,14 @@ export async function send(change: GarmentChange, again: boolean): Promise<Sent>
     if (isAbsent(response)) return {unreachable: true, unanswered: false};
     const body = (await response.json()) as unknown;
     if (response.ok) return {saved: body as GarmentRecord};
-    if (response.status === 409 && isConflict(body)) return same(body.now.content, change.content) ? {saved: body.now} : {conflict: {now: body.now, base: body.base ?? change.was}};
+    if (response.status === 409 && isConflict(body)) {
+      const {now} = body;
+      const base = body.base ?? change.was;
+      if (same(now.content, change.content)) return {saved: now};
+      // The tool itself dates what hangs undated; that is nobody's change, and each save is dated anew anyway.
+      if (now.rev > change.base && onlyDatedSince(base, now.content)) return send({...change, base: now.rev, was: now.content}, again);
+      return {conflict: {now, base}};
+    }
     return {problems: problemsIn(body, response.status)};
   } catch {
     return {unreachable: true, unanswered: true};
@@ -38,6 +45,8 @@ const ask = (method: string, path: string, body: unknown): Promise<Response> =>
 
 // A proxy without its server, and a passphrase that must be given again, both mean: later.
 const isAbsent = ({status}: Response) => status === 401 || status === 429 || status === 502 || status === 503 || status === 504;
+
+const onlyDatedSince = (before: Content | null, now: Content) => before !== null && same({...before, dating: null}, {...now, dating: null});
 
 const isConflict = (body: unknown): body is {now: GarmentRecord; base: Content | null} => typeof body === "object" && body !== null && "now" in body;
 
