@@ -1,23 +1,21 @@
 // Empties a rack: what hangs there is put aside as a backup, and a fresh one begins, with the demo or with nothing.
-import {rm} from "node:fs/promises";
 import {join} from "node:path";
 import {z} from "zod";
 import {booksSavedKey} from "../commands/rack/books-in-use.ts";
 import type {Garment} from "../engine/index.ts";
 import {printPath} from "../rulebooks/place.ts";
 import {checkShape} from "../rulebooks/shape.ts";
-import type {BookEdition} from "../store/model.ts";
 import {partsOf} from "../store/open.ts";
+import {emptyRack as emptyFolder} from "../store/sqlite/empty.ts";
 import type {Store} from "../store/store.ts";
 import {demoKey, hangDemo} from "./demo.ts";
-import type {HeldStore} from "./held-store.ts";
 import {passphraseKey} from "./passphrase.ts";
 import {Refused} from "./problem-details.ts";
 import {readJson} from "./read-body.ts";
 import type {Route} from "./route.ts";
 
 export interface EmptyGiven {
-  readonly held: HeldStore;
+  readonly store: Store;
   readonly folder: string;
   readonly demo: readonly Garment[];
   readonly dateLater: (ids: readonly string[]) => void;
@@ -44,21 +42,11 @@ export function emptyRoute(given: EmptyGiven): Route {
   };
 }
 
-/** The own rule books stay in use, and photos stay in their folder, so that the backup is whole. */
-async function emptyRack({held, folder, demo, dateLater}: EmptyGiven, withDemo: boolean, now: Date): Promise<string> {
-  const {store} = held;
-  const {database, backups} = partsOf(folder);
+/** Own rule books and photos stay, so that the backup is whole. */
+async function emptyRack({store, folder, demo, dateLater}: EmptyGiven, withDemo: boolean, now: Date): Promise<string> {
   const backup = `before-emptying-${now.toISOString().replace(/[:.]/g, "-")}.sqlite`;
-  const editions: BookEdition[] = [];
-  const settings = new Map<string, string | null>();
-  const keep = async (old: Store) => {
-    editions.push(...(await old.editions()));
-    for (const key of ownSettings) settings.set(key, await old.setting(key));
-    await old.backup(join(backups, backup));
-  };
-  await held.renew(keep, async () => void (await Promise.all(["", "-wal", "-shm"].map((ending) => rm(database + ending, {force: true})))));
-  for (const edition of editions) await store.addEdition(edition);
-  for (const [key, value] of settings) await store.setSetting(key, value);
+  await store.backup(join(partsOf(folder).backups, backup));
+  emptyFolder(folder, ownSettings);
   if (withDemo) dateLater(await hangDemo(store, demo, now.toISOString()));
   else await store.setSetting(demoKey, "[]");
   return backup;

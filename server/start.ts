@@ -14,7 +14,7 @@ import {makeCrew, type Crew} from "./crew.ts";
 import {backUpDaily} from "./daily.ts";
 import {hangDemo} from "./demo.ts";
 import {emptyRoute} from "./empty.ts";
-import {holdStore} from "./held-store.ts";
+import {giveTurns} from "./give-turns.ts";
 import {listen} from "./listen.ts";
 import {photoRoutes} from "./photo-routes.ts";
 
@@ -42,8 +42,7 @@ export interface Started {
 /** @throws the system's error with its code when the port cannot be had; a StoreFault when the folder cannot be used */
 export async function startServer({folder, shipped, demo, address, port, passphraseHash = async () => null, ...rest}: StartOptions): Promise<Started> {
   const onFault = rest.onFault ?? (() => {});
-  const held = await holdStore(() => openStore(folder));
-  const {store} = held;
+  const store = giveTurns(await openStore(folder));
   const crew = makeCrew();
   const used = makeBooksUsed(store, shipped, () => new Date());
   const rack = async (): Promise<Rack> => {
@@ -61,7 +60,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
   };
   try {
     const more = [
-      emptyRoute({held, folder, demo, dateLater: background.add}),
+      emptyRoute({store, folder, demo, dateLater: background.add}),
       ...photoRoutes(store, photoFiles(partsOf(folder).photos)),
       ...archiveRoutes(folder, async () => background.add(await undated(store))),
     ];
