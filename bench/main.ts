@@ -1,4 +1,4 @@
-// How fast, how large: npm run bench [-- --rounds 5] [--only one,batch,outside,browser,loading,screens] [--long [--lines 1000000]]
+// How fast, how large: npm run bench [-- --rounds 5] [--only one,batch,outside,browser,loading,screens,rack] [--long [--lines 1000000]]
 // Prints a table and adds a line to history.jsonl. Nothing here is a test.
 import {execFileSync} from "node:child_process";
 import {appendFileSync} from "node:fs";
@@ -12,6 +12,7 @@ import {measureLoading} from "./loading.ts";
 import {measureMemory} from "./memory.ts";
 import {measureOne} from "./one-garment.ts";
 import {measureOutside} from "./outside-speed.ts";
+import {measureRack} from "./rack-speed.ts";
 import {benchWorld} from "./world.ts";
 
 const {values} = parseArgs({
@@ -28,6 +29,7 @@ const sections: Readonly<Record<string, () => readonly (Line | Skipped)[] | Prom
   loading: () => measureLoading(world, rounds),
   // Loaded when wanted: it speaks of a page, which the rest does not know.
   screens: async () => ((await import("./screen-speed.ts" as string)) as {measureScreens(rounds: number): Promise<Line[]>}).measureScreens(rounds),
+  rack: () => measureRack(world, rounds),
   ...(values.long ? {memory: () => measureMemory(world, Number(values.lines))} : {}),
 };
 
