@@ -39,3 +39,34 @@ for (const [name, path, ready] of screens) {
     await page.context().close();
   });
 }
+
+test.each([["desk", desk, "light"], ["phone", phone, "dark"]] as const)("the sheets over the examine screen on a %s", async (device, viewport, colorScheme) => {
+  const page = await shop.page(viewport, {colorScheme});
+  await page.goto(`${shop.address}/examine/${id}`);
+  await page.locator(".ledger li").first().waitFor();
+  const sheets: [string, () => Promise<void>][] = [
+    ["place", () => page.getByRole("button", {name: /^face of the care label/}).click()],
+    ["doubt", () => page.locator(".sign").nth(8).click()],
+    ["keys", () => page.keyboard.press("?")],
+  ];
+  for (const [name, open] of sheets) {
+    await open();
+    await page.getByRole("dialog").waitFor();
+    await shot(page, `sheet-${name}-${device}`);
+    await expectAccessible(page);
+    await expectNoOverflow(page);
+    await page.keyboard.press("Escape");
+    await expect.poll(() => page.getByRole("dialog").count()).toBe(0);
+  }
+  expect(shop.faults.splice(0)).toEqual([]);
+  await page.context().close();
+});
+
+test("the walk-through on a phone", async () => {
+  const page = await shop.page(phone, {walk: true});
+  await page.goto(shop.address);
+  await page.getByRole("dialog").waitFor();
+  await shot(page, "sheet-walk-phone");
+  await expectAccessible(page);
+  await page.context().close();
+});

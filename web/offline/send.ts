@@ -41,7 +41,7 @@ export async function send(change: GarmentChange, again: boolean): Promise<Sent>
 }
 
 const ask = (method: string, path: string, body: unknown): Promise<Response> =>
-  fetch(path, {method, headers: {"content-type": "application/json", "x-ticking-who": localStorage.getItem("ticking.who") ?? "owner"}, body: JSON.stringify(body)});
+  fetch(path, {method, headers: {"content-type": "application/json", "x-ticking-who": encodeURIComponent(localStorage.getItem("ticking.who") ?? "owner")}, body: JSON.stringify(body)});
 
 // A proxy without its server, and a passphrase that must be given again, both mean: later.
 const isAbsent = ({status}: Response) => status === 401 || status === 429 || status === 502 || status === 503 || status === 504;
