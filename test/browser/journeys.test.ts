@@ -138,6 +138,22 @@ test("two windows on one garment: the later save is told, and both changes are k
   for (const page of [one, two]) await page.context().close();
 });
 
+test("everything is archived, the rack emptied, and all of it brought back", async () => {
+  const page = await shop.page(desk);
+  const before = await (await fetch(`${shop.address}/api/rack?limit=500&sort=number&descending=false`)).json();
+  const file = join(shop.folder, "rack.zip");
+  writeFileSync(file, Buffer.from(await (await fetch(`${shop.address}/api/archive`)).arrayBuffer()));
+  await page.goto(`${shop.address}/rack/archive`);
+  await page.getByLabel("Yes, clear this rack").check();
+  await page.getByRole("button", {name: "Empty rack"}).click();
+  await page.getByText("The rack is empty.").waitFor();
+  expect((await find("")).length).toBe(0);
+  await page.getByLabel("Archive file").setInputFiles(file);
+  await page.getByText("Everything in the archive is on the rack now.").waitFor();
+  expect(await (await fetch(`${shop.address}/api/rack?limit=500&sort=number&descending=false`)).json()).toEqual(before);
+  await page.context().close();
+});
+
 test("a book is edited with its mistakes told by line, saved as a new edition, and compared", async () => {
   const page = await shop.page(desk);
   await page.goto(`${shop.address}/books/marrowfield/edit`);
@@ -175,21 +191,5 @@ test("without the server examining goes on, and what was written is sent when it
   await shop.startServer();
   await page.goto(`${shop.address}/rack`);
   await expect.poll(async () => (await recordOf(id)).content.place, {timeout: 30_000}).toBe("the van");
-  await page.context().close();
-});
-
-test("everything is archived, the rack emptied, and all of it brought back", async () => {
-  const page = await shop.page(desk);
-  const before = await (await fetch(`${shop.address}/api/rack?limit=500&sort=number&descending=false`)).json();
-  const file = join(shop.folder, "rack.zip");
-  writeFileSync(file, Buffer.from(await (await fetch(`${shop.address}/api/archive`)).arrayBuffer()));
-  await page.goto(`${shop.address}/rack/archive`);
-  await page.getByLabel("Yes, clear this rack").check();
-  await page.getByRole("button", {name: "Empty rack"}).click();
-  await page.getByText("The rack is empty.").waitFor();
-  expect((await find("")).length).toBe(0);
-  await page.getByLabel("Archive file").setInputFiles(file);
-  await page.getByText("Everything in the archive is on the rack now.").waitFor();
-  expect(await (await fetch(`${shop.address}/api/rack?limit=500&sort=number&descending=false`)).json()).toEqual(before);
   await page.context().close();
 });
