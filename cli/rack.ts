@@ -43,6 +43,18 @@ export function rackVerb(): Command {
     changing("undo", "make a garment what it was at an earlier step; that becomes a new step").argument("<garment>", garmentHelp).argument("<step>", "the step to go back to").addHelpText("after", examples("ticking rack undo 0147 1")).action(async (...given: Parameters<typeof import("./rack/history.ts").undoTo>) => (await import("./rack/history.ts")).undoTo(...given)),
   );
   rack.addCommand(
+    changing("remove", "take garments off the rack; their history stays")
+      .argument("<garment...>", garmentHelp)
+      .addHelpText("after", examples("ticking rack remove 0147"))
+      .action(async (...given: Parameters<typeof import("./rack/remove.ts").removeFromRack>) => (await import("./rack/remove.ts")).removeFromRack(...given)),
+  );
+  rack.addCommand(
+    changing("put-back", "hang removed garments on the rack again")
+      .argument("<garment...>", garmentHelp)
+      .addHelpText("after", examples("ticking rack put-back 0147"))
+      .action(async (...given: Parameters<typeof import("./rack/remove.ts").putBack>) => (await import("./rack/remove.ts")).putBack(...given)),
+  );
+  rack.addCommand(
     withQuery(part("export", "write garments as a table or as JSON, all or those that fit").argument("[words...]", "words, their beginnings, and codes"))
       .option("-o, --out <file>", "write to a file; stdout when left out")
       .addOption(formats())

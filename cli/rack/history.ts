@@ -1,13 +1,13 @@
 // ticking rack history and ticking rack undo.
-import {garmentHistory, undoGarment} from "../../commands/rack/garment-history.ts";
+import {undoGarment} from "../../commands/rack/garment-history.ts";
 import {NeedsMending} from "../ending.ts";
 import {newPage, printJson, printPage} from "../words/print.ts";
 import {sayDated} from "./list.ts";
 import {notStep} from "./problems.ts";
-import {done, garmentNamed, withRack, withRackToChange, type RackFlags} from "./with-rack.ts";
+import {done, garmentNamed, withRackToChange, withStore, type RackFlags} from "./with-rack.ts";
 
 export async function printHistory(name: string, flags: RackFlags & {readonly json?: boolean}): Promise<void> {
-  const steps = await withRack(flags, false, async (rack) => done(garmentHistory, {id: (await garmentNamed(name, rack)).id}, rack));
+  const steps = await withStore(flags, false, async (open) => open.store.history((await garmentNamed(name, open)).id));
   if (flags.json) return printJson(steps);
   const page = newPage();
   const room = String(steps.length).length + 2;

@@ -1,15 +1,14 @@
 // ticking rack list.
-import {searchRack} from "../../commands/rack/search-rack.ts";
 import {printMoney} from "../../commands/rack/table/money-cell.ts";
 import type {RackRow} from "../../store/model.ts";
 import {newPage, printJson, printPage} from "../words/print.ts";
 import {counted} from "./counted.ts";
 import {queryOf, type QueryFlags} from "./query.ts";
-import {done, withRack, type RackFlags} from "./with-rack.ts";
+import {withStore, type RackFlags} from "./with-rack.ts";
 
 export async function listRack(words: readonly string[], flags: RackFlags & QueryFlags & {readonly json?: boolean}): Promise<void> {
   const query = queryOf(words, flags);
-  const {total, rows, ...rest} = await withRack(flags, false, (rack) => done(searchRack, query, rack));
+  const {total, rows, ...rest} = await withStore(flags, false, ({store}) => store.search(query));
   if (flags.json) return printJson({total, rows, ...rest});
   const page = newPage();
   const room = Math.min(page.room >> 2, Math.max(0, ...rows.map(({number}) => number.length))) + 2;

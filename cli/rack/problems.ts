@@ -6,7 +6,7 @@ export const noRack = (folder: string): Problem => ({
 });
 
 export const noSuchGarment = (number: string): Problem => ({
-  code: "cli/no-such-garment", at: number, what: "no garment of this number hangs on the rack", why: "there is nothing to show or to change", fix: "look for it with ticking rack list; removed ones are found with --removed and named by their id",
+  code: "cli/no-such-garment", at: number, what: "no garment has this number", why: "there is nothing to show or to change", fix: "look for it with ticking rack list; with --removed it lists the removed ones",
 });
 
 export const notStep = (given: string): Problem => ({

@@ -14,11 +14,11 @@ import {notFound} from "../problems.ts";
 import {newPage, printPage} from "../words/print.ts";
 import {counted} from "./counted.ts";
 import * as say from "./problems.ts";
-import {mending, withRack, type RackFlags} from "./with-rack.ts";
+import {mending, withStore, type RackFlags} from "./with-rack.ts";
 
 export async function backUp(flags: RackFlags & {readonly list?: boolean}): Promise<void> {
   const page = newPage();
-  await withRack(flags, false, async ({folder, store, now}) => {
+  await withStore(flags, false, async ({folder, store, now}) => {
     const {backups} = partsOf(folder);
     if (!flags.list) page.say(`Backed up: ${join(backups, await makeBackup(store, folder, now))}`);
     const all = await listBackups(folder);
@@ -30,7 +30,7 @@ export async function backUp(flags: RackFlags & {readonly list?: boolean}): Prom
 
 export async function archiveTo(file: string, flags: RackFlags): Promise<void> {
   if (existsSync(file)) throw new NeedsMending([say.fileThere(file)]);
-  const {manifest: {garments, steps, photos, books}, missing} = await withRack(flags, false, ({folder}) => writeArchive(folder, file));
+  const {manifest: {garments, steps, photos, books}, missing} = await withStore(flags, false, ({folder}) => writeArchive(folder, file));
   process.stdout.write(`${file} holds ${counted(garments, "garment")} with ${counted(steps, "step")} of history, ${counted(photos - missing.length, "photo")} and ${counted(books, "edition")} of books.\n`);
   if (missing.length > 0) throw new NeedsMending(missing.map((photo) => say.photoUnsound(`photo ${photo.slice(0, 12)}…`, "it is not in the archive")));
 }
@@ -47,7 +47,7 @@ export async function restoreFrom(file: string, flags: RackFlags): Promise<void>
 
 /** Looks at every page of the database and at every original. */
 export async function checkRack(flags: RackFlags): Promise<void> {
-  const photos = await withRack(flags, false, async ({folder, store}) => {
+  const photos = await withStore(flags, false, async ({folder, store}) => {
     const problems: Problem[] = (await store.check()).map((said) => say.unsound(folder, said));
     const files = photoFiles(partsOf(folder).photos);
     const shown = await photosShown(store);

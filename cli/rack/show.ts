@@ -1,13 +1,12 @@
 // ticking rack show.
 import {stringify} from "yaml";
 import {printMoney} from "../../commands/rack/table/money-cell.ts";
-import {getGarment} from "../../commands/rack/get-garment.ts";
 import type {GarmentRecord} from "../../store/model.ts";
 import {newPage, printJson, printPage} from "../words/print.ts";
-import {done, garmentNamed, withRack, type RackFlags} from "./with-rack.ts";
+import {garmentNamed, withStore, type RackFlags} from "./with-rack.ts";
 
 export async function showGarment(name: string, flags: RackFlags & {readonly json?: boolean}): Promise<void> {
-  const record = await withRack(flags, false, async (rack) => done(getGarment, {id: (await garmentNamed(name, rack)).id}, rack));
+  const record = await withStore(flags, false, (open) => garmentNamed(name, open));
   if (flags.json) return printJson(record);
   const page = newPage();
   const {content: {garment, dating, place, standing, paid, asked, tags, photos}} = record;

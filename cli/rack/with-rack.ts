@@ -7,7 +7,8 @@ import type {z} from "zod";
 import {shippedBooks} from "../../rulebooks/load.ts";
 import {backUpWhenDue} from "../../store/backup/backups.ts";
 import {StoreFault} from "../../store/fault.ts";
-import type {GarmentRecord} from "../../store/model.ts";
+import {rackQuerySchema, type GarmentRecord} from "../../store/model.ts";
+import type {Store} from "../../store/store.ts";
 import {openStore, partsOf} from "../../store/open.ts";
 import {instantNow, thisMonth} from "../clock.ts";
 import {dataFolder} from "../data-folder.ts";
@@ -19,27 +20,38 @@ export interface RackFlags {
   readonly who?: string;
 }
 
-export interface OpenRack extends Rack {
+/** All that a verb needs that only looks. */
+export interface OpenFolder {
   readonly folder: string;
+  readonly store: Store;
+  /** UTC. */
+  readonly now: string;
 }
+
+export type OpenRack = Rack & OpenFolder;
 
 /**
  * Others may have the same rack open, a server for example.
  * @param begin  whether a rack is begun when there is none
  */
-export async function withRack<T>({data, who = "owner"}: RackFlags, begin: boolean, work: (rack: OpenRack) => Promise<T>): Promise<T> {
+export async function withStore<T>({data}: RackFlags, begin: boolean, work: (open: OpenFolder) => Promise<T>): Promise<T> {
   const folder = dataFolder(data);
   if (!begin && !existsSync(partsOf(folder).database)) throw new NeedsMending([say.noRack(folder)]);
-  const shipped = shippedBooks();
-  if (shipped.problems) throw new NeedsMending(shipped.problems);
   return mending(async () => {
     const store = await openStore(folder);
     try {
-      return await work({folder, ...(await openRack({store, shipped: shipped.books, now: instantNow(), who, today: thisMonth()}))});
+      return await work({folder, store, now: instantNow()});
     } finally {
       await store.close();
     }
   });
+}
+
+/** The same with rule books, which take their time to load. */
+export async function withRack<T>(flags: RackFlags, begin: boolean, work: (rack: OpenRack) => Promise<T>): Promise<T> {
+  const shipped = shippedBooks();
+  if (shipped.problems) throw new NeedsMending(shipped.problems);
+  return withStore(flags, begin, async ({folder, store, now}) => work({folder, ...(await openRack({store, shipped: shipped.books, now, who: flags.who ?? "owner", today: thisMonth()}))}));
 }
 
 /** The same for verbs that change the rack; the backup of the day is made first. */
@@ -65,9 +77,16 @@ export async function done<Input extends z.ZodObject, T>(command: RackCommand<In
   return orMend(reply.refused ? {problems: reply.problems} : reply);
 }
 
-/** A garment by the owner's number, or by its id. */
-export async function garmentNamed(name: string, {store}: Rack): Promise<GarmentRecord> {
-  const found = (await store.byNumber(name)) ?? (await store.get(name));
+/** A garment by the owner's number, or by its id; a removed one when no other has the number. */
+export async function garmentNamed(name: string, {store}: Pick<Rack, "store">): Promise<GarmentRecord> {
+  const found = (await store.byNumber(name)) ?? (await store.get(name)) ?? (await removedNamed(name, store));
   if (!found) throw new NeedsMending([say.noSuchGarment(name)]);
   return found;
+}
+
+/** The one that was removed last. */
+async function removedNamed(number: string, store: Store): Promise<GarmentRecord | null> {
+  const {rows} = await store.search(rackQuerySchema.parse({text: number.slice(0, 200), removed: true, limit: 500}));
+  const row = rows.find((one) => one.number === number);
+  return row ? store.get(row.id) : null;
 }

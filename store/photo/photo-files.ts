@@ -16,7 +16,7 @@ export interface PhotoFiles {
    * Checks a photo and keeps its files; the store is told afterwards, with `addPhoto`.
    * @param name  how the photo is called in problems
    * @param at    UTC
-   * @throws StoreFault when the disk is full or closed; nothing is kept then
+   * @throws StoreFault when the disk is full or closed; the original is not there then
    */
   add(bytes: Uint8Array, name: string, at: string): Promise<Taken>;
   /** The bytes of a photo; null when there are none. Smaller sizes are JPEGs, made again when they went missing. */
@@ -81,8 +81,12 @@ function makeTurns(): <T>(work: () => Promise<T>) => Promise<T> {
   };
 }
 
-/** Files that a crash left half-written, a day old or more. */
+/** Files and folders that a crash left half-written, a day old or more. */
 function clearOld(waiting: string): void {
   if (!existsSync(waiting)) return;
-  for (const path of readdirSync(waiting).map((name) => join(waiting, name))) if (statSync(path).mtimeMs < Date.now() - 86_400_000) rmSync(path, {force: true});
+  for (const path of readdirSync(waiting).map((name) => join(waiting, name))) {
+    // Another program may clear them at the same time.
+    const changed = statSync(path, {throwIfNoEntry: false})?.mtimeMs ?? Infinity;
+    if (changed < Date.now() - 86_400_000) rmSync(path, {recursive: true, force: true});
+  }
 }

@@ -34,7 +34,7 @@ export function openDatabase(file: string): Database {
     }
   };
   const db = new DatabaseSync(file);
-  db.exec(`PRAGMA busy_timeout = ${busyMs}; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA cache_size = -32000`);
+  db.exec(`PRAGMA busy_timeout = ${busyMs}; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA cache_size = -32000; PRAGMA journal_size_limit = 20000000`);
   const prepared = new Map<string, ReturnType<typeof db.prepare>>();
   const statement = (sql: string) => {
     let found = prepared.get(sql);

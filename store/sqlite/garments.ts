@@ -1,9 +1,9 @@
 // Garments and their history: every save is a step that stays.
-import {randomInt} from "node:crypto";
 import type {Content, GarmentRecord, Step} from "../model.ts";
 import type {Save, Saved, SavedTogether, Store} from "../store.ts";
 import type {Database} from "./database.ts";
 import {hang} from "./hang.ts";
+import {newId} from "./new-id.ts";
 
 interface GarmentRow {
   readonly n: number;
@@ -75,12 +75,4 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
 
 function recordOf({id, rev, created_at, changed_at, changed_by, removed, content}: GarmentRow): GarmentRecord {
   return {id, rev, createdAt: created_at, changedAt: changed_at, changedBy: changed_by, removed: removed === 1, content: JSON.parse(content) as Content};
-}
-
-const letters = "0123456789abcdefghijklmnopqrstuvwxyz";
-
-/** Time first, so that ids sort by age; then chance, so that no two are the same. */
-function newId(at: string): string {
-  const time = Date.parse(at).toString(36).padStart(9, "0");
-  return time + Array.from({length: 9}, () => letters[randomInt(36)]!).join("");
 }

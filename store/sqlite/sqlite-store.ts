@@ -1,6 +1,7 @@
 // The store on SQLite: one file, several processes at once.
 import type {BookEdition, Photo} from "../model.ts";
 import type {Store} from "../store.ts";
+import {checkAll} from "./check-all.ts";
 import type {Database} from "./database.ts";
 import {garmentsIn} from "./garments.ts";
 import {searchIn} from "./search.ts";
@@ -39,10 +40,7 @@ export function sqliteStore(db: Database): Store {
       else db.run("INSERT INTO setting (key, value) VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value", key, value);
     },
     backup: async (path) => void db.run("VACUUM INTO ?", path),
-    check: async () => [
-      ...db.all<{integrity_check: string}>("PRAGMA integrity_check").map(({integrity_check}) => integrity_check).filter((said) => said !== "ok"),
-      ...db.all<{table: string}>("PRAGMA foreign_key_check").map(({table}) => `a row of ${table} hangs in the air`),
-    ],
+    check: async () => checkAll(db),
     close: async () => db.close(),
   };
 }

@@ -1,9 +1,10 @@
 // The store on SQLite: the contract, and what is its own: files, several processes, older and newer shapes.
-import {chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync} from "node:fs";
+import {chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {afterAll, describe, expect, test} from "vitest";
 import {openStore, partsOf} from "../../store/open.ts";
+import {columnsOf, wordsOf} from "../../store/sqlite/columns.ts";
 import {openDatabase} from "../../store/sqlite/database.ts";
 import {emptyRack} from "../../store/sqlite/empty.ts";
 import {migrate} from "../../store/sqlite/migrate.ts";
@@ -146,4 +147,69 @@ test("emptying takes garments and settings away under the eyes of others; books,
   expect(() => db.exec("DELETE FROM step")).toThrow("never deleted");
   expect(() => db.exec("UPDATE step SET who = 'nobody'")).toThrow("never changed");
   db.close();
+});
+
+test("a rack of the first shape comes forward with all that is on it", async () => {
+  const path = folder();
+  const {database, backups} = partsOf(path);
+  mkdirSync(path);
+  const body = content("0147", {place: "attic", dating: dated([0.5, 0.5], 1967)});
+  const db = openDatabase(database);
+  migrate(db, path, backups, migrations.slice(0, 1));
+  const [id, text] = ["abcdefghijkl", JSON.stringify(body)];
+  const columns = {n: 1, id, rev: 2, seq: 8, created_at: at, changed_at: at, changed_by: "owner", removed: 0, content: text, ...columnsOf(body)};
+  db.run(`INSERT INTO garment (${Object.keys(columns).join(", ")}) VALUES (${Object.keys(columns).map(() => "?").join(", ")})`, ...Object.values(columns));
+  db.run("INSERT INTO step (seq, id, rev, at, who, what, removed, content) VALUES (7, ?, 1, ?, 'owner', 'added', 0, ?)", id, at, "{}");
+  db.run("INSERT INTO step (seq, id, rev, at, who, what, removed, content) VALUES (8, ?, 2, ?, 'owner', 'changed', 0, ?)", id, at, text);
+  db.run("INSERT INTO words (rowid, body) VALUES (1, ?)", wordsOf(body));
+  db.close();
+  const store = await openStore(path);
+  expect(await store.get(id)).toEqual({id, rev: 2, createdAt: at, changedAt: at, changedBy: "owner", removed: false, content: body});
+  const found = await store.search(rackQuerySchema.parse({text: "attic", from: 1967, until: 1968}));
+  expect([found.total, found.years]).toEqual([1, {first: 1967, garments: [0.5, 0.5]}]);
+  expect([await store.check(), readdirSync(backups).length]).toEqual([[], 1]);
+  await store.close();
+});
+
+test("a check finds words that are lost, and garments that do not agree with their history", async () => {
+  const spoiled = async (spoil: (db: ReturnType<typeof openDatabase>) => void) => {
+    const path = folder();
+    const store = await openStore(path);
+    const {saved} = await store.save(save("1"));
+    await store.save({...save("1", {place: "attic"}), id: saved!.id, base: 1});
+    const db = openDatabase(partsOf(path).database);
+    spoil(db);
+    db.close();
+    const said = await store.check();
+    await store.close();
+    return said.join();
+  };
+  expect(await spoiled(() => {})).toBe("");
+  expect(await spoiled((db) => db.exec("UPDATE garment SET rev = 3"))).toContain("and its history differ");
+  expect(await spoiled((db) => db.exec("UPDATE garment SET seq = 1"))).toContain("and its history differ");
+  expect(await spoiled((db) => db.exec("DELETE FROM words"))).toContain("cannot be found by its words");
+});
+
+test("a check finds pages that are damaged", async () => {
+  const path = folder();
+  const store = await openStore(path);
+  await store.saveAll(Array.from({length: 300}, (_, i) => save(String(i), {place: "x".repeat(150)})));
+  const copy = folder();
+  mkdirSync(copy);
+  const file = partsOf(copy).database;
+  await store.backup(file);
+  await store.close();
+  const bytes = readFileSync(file);
+  bytes.fill(0xff, 4096 * 20, 4096 * 24);
+  writeFileSync(file, bytes);
+  const damaged = await openStore(copy);
+  expect((await damaged.check()).join()).toMatch(/page|tree|missing|damaged/i);
+  await damaged.close();
+});
+
+test("garments that were added in one moment keep their order", async () => {
+  const store = await openStore(folder());
+  await store.saveAll(Array.from({length: 200}, (_, i) => save(String(i))));
+  expect((await store.walk(null, 500)).map(({content: {garment}}) => garment.garment)).toEqual(Array.from({length: 200}, (_, i) => String(i)));
+  await store.close();
 });
