@@ -2,6 +2,8 @@
 import type {Book} from "../../engine/index.ts";
 import {standings, type Content} from "../../store/model.ts";
 import {Field} from "../ui/field.tsx";
+import {SettledInput} from "../ui/settled-input.tsx";
+import {MakerTicks} from "./maker-ticks.tsx";
 import {PriceField} from "./price-field.tsx";
 
 export interface DetailsProps {
@@ -10,23 +12,18 @@ export interface DetailsProps {
   onChange(content: Content): void;
 }
 
+const marketNames: Readonly<Record<string, string>> = {"": "not known", us: "United States", uk: "United Kingdom", canada: "Canada", europe: "Europe", japan: "Japan", other: "elsewhere"};
 const types = ["trousers", "jacket", "shirt", "overalls", "sweatshirt", "tee"];
 
 export function DetailsForm({content, books, onChange}: DetailsProps) {
   const {garment} = content;
   const set = (part: Partial<Content["garment"]>) => onChange({...content, garment: {...garment, ...part}});
-  const makers = books.filter(({kind}) => kind === "maker");
-  const possible = garment.maker === undefined ? [] : [garment.maker].flat();
   const markets = [...new Set(books.flatMap((book) => Object.keys(book.markets)))];
-  const tick = (maker: string, on: boolean) => {
-    const next = on ? [...possible, maker] : possible.filter((one) => one !== maker);
-    set({maker: next.length === 0 ? undefined : next.length === 1 ? next[0] : next});
-  };
   return (
     <section className="details" aria-label="The garment in words">
       <header><h2>In words</h2></header>
       <div className="details-grid">
-        <Field label="Number">{(tie) => <input {...tie} required maxLength={100} value={garment.garment} onChange={({target}) => target.value !== "" && set({garment: target.value})} />}</Field>
+        <Field label="Number">{(tie) => <SettledInput {...tie} required maxLength={100} value={garment.garment} read={(typed) => typed.trim() || null} onSettle={(number) => set({garment: number})} />}</Field>
         <Field label="Title">{(tie) => <input {...tie} maxLength={300} value={garment.title ?? ""} onChange={({target}) => set({title: target.value || undefined})} />}</Field>
         <Field label="Kind of garment">
           {(tie) => (
@@ -38,18 +35,17 @@ export function DetailsForm({content, books, onChange}: DetailsProps) {
         <Field label="Sold in">
           {(tie) => (
             <select {...tie} value={garment.market ?? ""} onChange={({target}) => set({market: target.value || undefined})}>
-              {[...new Set(["", ...markets, garment.market ?? ""])].map((market) => <option key={market} value={market}>{market || "not known"}</option>)}
+              {[...new Set(["", ...markets, garment.market ?? ""])].map((market) => <option key={market} value={market}>{marketNames[market] ?? market}</option>)}
             </select>
           )}
         </Field>
-        <fieldset className="makers">
-          <legend>Who may have made it</legend>
-          {makers.map(({book, title}) => <label key={book}><input type="checkbox" checked={possible.includes(book)} onChange={({target}) => tick(book, target.checked)} />{title.split(",")[0]}</label>)}
-          <p className="quiet">{possible.length === 0 ? "Nobody ticked: the public rules alone." : possible.length > 1 ? "Several are possible; the marks decide." : ""}</p>
-        </fieldset>
+        <MakerTicks maker={garment.maker} books={books} onMaker={(maker) => set({maker})} />
         <Field label="Kept where">{(tie) => <input {...tie} maxLength={200} value={content.place} onChange={({target}) => onChange({...content, place: target.value})} />}</Field>
         <Field label="Standing">
           {(tie) => <select {...tie} value={content.standing} onChange={({target}) => onChange({...content, standing: target.value as Content["standing"]})}>{standings.map((one) => <option key={one}>{one}</option>)}</select>}
+        </Field>
+        <Field label="Tags" hint="with commas between">
+          {(tie) => <SettledInput {...tie} value={content.tags.join(", ")} read={(typed) => tagsOf(typed).join(", ")} onSettle={(typed) => onChange({...content, tags: tagsOf(typed)})} />}
         </Field>
         <PriceField label="Paid" money={content.paid} onMoney={(paid) => onChange({...content, paid})} />
         <PriceField label="Asked" money={content.asked} onMoney={(asked) => onChange({...content, asked})} />
@@ -58,3 +54,5 @@ export function DetailsForm({content, books, onChange}: DetailsProps) {
     </section>
   );
 }
+
+const tagsOf = (typed: string) => [...new Set(typed.split(",").map((tag) => tag.trim().slice(0, 60)).filter((tag) => tag !== ""))].slice(0, 40);

@@ -1,6 +1,6 @@
 // The label slip: rows typed as printed; under the characters stands how they are read, other readings one press away.
 import {useState} from "react";
-import type {Finding, Garment, RowText} from "../../engine/index.ts";
+import {rowsId, type Finding, type Garment, type RowText} from "../../engine/index.ts";
 import {DoubtSheet} from "./doubt-sheet.tsx";
 import {RowReading} from "./row-reading.tsx";
 import {replaceCell, typedCells, type TypedCell} from "./row-text.ts";
@@ -34,6 +34,10 @@ export function LabelSlip({garment, finding, onChange}: SlipProps) {
   // Rows without a single character are not read, so the finding does not have them.
   const readable = rows.map(({text}) => typedCells(text).length > 0);
   const readingOf = (index: number) => (readable[index] ? finding?.rows[readable.slice(0, index).filter(Boolean).length] : undefined);
+  const unreadOf = (index: number) => {
+    const plain = readingOf(index)?.row.text;
+    return plain === undefined ? [] : (finding?.unread ?? []).filter(({mark, text}) => mark === rowsId && plain.includes(text));
+  };
   return (
     <section className="slip-part" aria-label="Label slip">
       <header><h2>Label slip</h2><span className="quiet">rows of the label, as printed</span></header>
@@ -45,10 +49,10 @@ export function LabelSlip({garment, finding, onChange}: SlipProps) {
               <select aria-label={`Row ${index + 1}, where it stands`} value={row.at} onChange={({target}) => put(index, {...row, at: target.value})}>
                 {sides.map((side) => <option key={side} value={side}>{side || "where?"}</option>)}
               </select>
-              <button type="button" className="quiet" aria-label={`Row ${index + 1} up`} disabled={index === 0} onClick={() => write(swapped(rows, index))}>↑</button>
-              <button type="button" className="quiet" aria-label={`Take row ${index + 1} away`} onClick={() => put(index, null)}>×</button>
+              <button type="button" className="quiet" title="one up" aria-label={`Row ${index + 1} up`} disabled={index === 0} onClick={() => write(swapped(rows, index))}>↑</button>
+              <button type="button" className="quiet" title="take away" aria-label={`Take row ${index + 1} away`} onClick={() => put(index, null)}>×</button>
             </div>
-            <RowReading text={row.text} readings={readingOf(index)} onCell={(cell) => setDoubt({row: index, cell})} />
+            <RowReading text={row.text} readings={readingOf(index)} unread={unreadOf(index)} onCell={(cell) => setDoubt({row: index, cell})} />
           </div>
         ))}
         {rows.length < mostRows && <button type="button" className="plain add-row" onClick={() => write([...rows, {text: "", at: ""}])}>{rows.length === 0 ? "Type the first row" : "Another row"}</button>}

@@ -2,6 +2,7 @@
 import {useState} from "react";
 import type {Money} from "../../store/model.ts";
 import {Field} from "../ui/field.tsx";
+import {SettledInput} from "../ui/settled-input.tsx";
 
 export interface PriceProps {
   readonly label: string;
@@ -11,7 +12,8 @@ export interface PriceProps {
 
 export function PriceField({label, money, onMoney}: PriceProps) {
   const [typed, setTyped] = useState<string | null>(null);
-  const currency = money?.currency ?? localStorage.getItem("ticking.currency") ?? "EUR";
+  const [usual, setUsual] = useState(() => localStorage.getItem("ticking.currency") ?? "EUR");
+  const currency = money?.currency ?? usual;
   const shown = typed ?? (money ? (money.cents / 100).toFixed(2) : "");
   const wrong = typed !== null && typed !== "" && centsOf(typed) === null ? "An amount like 120 or 120.50" : null;
   return (
@@ -30,15 +32,15 @@ export function PriceField({label, money, onMoney}: PriceProps) {
             }}
             onBlur={() => wrong === null && setTyped(null)}
           />
-          <input
+          <SettledInput
             aria-label={`${label}, currency`}
             maxLength={3}
             size={4}
             value={currency}
-            onChange={({target}) => {
-              const code = target.value.toUpperCase();
-              if (!/^[A-Z]{3}$/.test(code)) return;
+            read={(word) => (/^[a-z]{3}$/i.test(word) ? word.toUpperCase() : null)}
+            onSettle={(code) => {
               localStorage.setItem("ticking.currency", code);
+              setUsual(code);
               if (money) onMoney({...money, currency: code});
             }}
           />

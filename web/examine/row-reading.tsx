@@ -1,30 +1,37 @@
 // One row as it is read: brackets with names under its characters, and the other readings.
-import {useState} from "react";
-import type {RowReadings} from "../../engine/index.ts";
-import {typedCells, type TypedCell} from "./row-text.ts";
+import {Fragment, useState} from "react";
+import type {Finding, RowReadings} from "../../engine/index.ts";
+import {choicesOf, typedCells, type TypedCell} from "./row-text.ts";
 
 export interface RowReadingProps {
   readonly text: string;
   readonly readings: RowReadings | undefined;
+  /** Codes of this row that give no date. */
+  readonly unread: readonly Unread[];
   onCell(cell: TypedCell): void;
 }
+
+type Unread = Finding["unread"][number];
 
 /** Readings less likely than this are not offered. */
 const least = 0.005;
 
-export function RowReading({text, readings, onCell}: RowReadingProps) {
+export function RowReading({text, readings, unread, onCell}: RowReadingProps) {
   const [chosen, choose] = useState<string | null>(null);
   const cells = typedCells(text);
   if (cells.length === 0) return null;
   const told = (readings?.readings ?? []).filter(({probability}, i) => i === 0 || probability >= least);
   const current = told.find((reading) => sayReading(reading) === chosen) ?? told[0];
   // Brackets of the reading before stay under the characters while a new one is worked out, as far as they still fit.
+  const doubt = cells.filter(({text: one}) => one.startsWith("(")).map((cell) => `${signOf(cell)} is worn: ${choicesOf(cell.text).map(({character, weight}) => `${character} (${weight} in 100)`).join(", ")}.`).join(" ");
   const brackets = readings && readings.row.cells.length === cells.length ? (current?.brackets ?? []) : [];
   return (
     <>
       <div className="read-row" aria-label={`Read as ${current ? sayReading(current) : "nothing yet"}`}>
         {groupsOf(cells, brackets).map(({field, cells: some}, i) => (
-          <span key={i} className={field ? `bracket ${field === "date" ? "date" : ""}` : "bracket none"}>
+          <Fragment key={i}>
+          {some[0]!.sign && <span className="between" aria-hidden="true">{some[0]!.sign}</span>}
+          <span className={field ? `bracket ${field === "date" ? "date" : ""}` : "bracket none"}>
             <span className="signs">
               {some.map((cell) => (
                 <button key={cell.from} type="button" className={cell.doubtful ? "sign doubtful" : "sign"} aria-label={`${signOf(cell)}${cell.doubtful ? ", in doubt" : ""}: say what it may be`} onClick={() => onCell(cell)}>{signOf(cell)}</button>
@@ -32,9 +39,12 @@ export function RowReading({text, readings, onCell}: RowReadingProps) {
             </span>
             {field && <span className="field-name">{field}</span>}
           </span>
+          </Fragment>
         ))}
       </div>
-      {told.length > 0 && (
+      {doubt && <p className="quiet">{doubt}</p>}
+      {unread.map(({text: code, why}) => <p key={code} className="unread">“{code}” is no date as it stands: {why}.</p>)}
+      {told.length > 0 && !(told.length === 1 && told[0]!.date === null) && (
         <ul className="readings">
           {told.slice(0, 5).map((reading) => {
             const words = sayReading(reading);

@@ -5,17 +5,20 @@ export interface TypedCell {
   readonly until: number;
   readonly text: string;
   readonly doubtful: boolean;
+  /** What stands between the character before and this one, blanks apart. */
+  readonly sign: string;
 }
 
 /** The characters of a row in order; separators are none. */
 export function typedCells(text: string): TypedCell[] {
   const cells: TypedCell[] = [];
+  const sign = (at: number) => text.slice(cells.at(-1)?.until ?? 0, at).trim();
   for (let i = 0; i < text.length; i++) {
     const close = text[i] === "(" ? text.indexOf(")", i) : -1;
     if (close > i) {
-      cells.push({from: i, until: close + 1, text: text.slice(i, close + 1), doubtful: true});
+      cells.push({from: i, until: close + 1, text: text.slice(i, close + 1), doubtful: true, sign: sign(i)});
       i = close;
-    } else if (/[0-9a-z?]/i.test(text[i]!)) cells.push({from: i, until: i + 1, text: text[i]!, doubtful: text[i] === "?"});
+    } else if (/[0-9a-z?]/i.test(text[i]!)) cells.push({from: i, until: i + 1, text: text[i]!, doubtful: text[i] === "?", sign: sign(i)});
   }
   return cells;
 }

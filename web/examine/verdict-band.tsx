@@ -1,6 +1,7 @@
 // The verdict: when, how sure, between which months, and what does not fit.
-import {sayMonth, saySpan, sayRuns, sayOdds, type Brief, type Finding} from "../../engine/index.ts";
+import {rowsId, sayMonth, saySpan, sayRuns, sayOdds, type Brief, type Finding} from "../../engine/index.ts";
 import {possibleReproduction, verdictOf} from "../../commands/verdict.ts";
+import {sayShare} from "./say-share.ts";
 
 export interface VerdictProps {
   readonly finding: Finding | null;
@@ -36,24 +37,26 @@ export function VerdictBand({finding, brief, makerName, without}: VerdictProps) 
       <ul className="bounds">
         <li>9 in 10: <b>{ninety.months === 1 ? "that one month" : sayRuns(ninety.runs)}</b></li>
         {others.length > 0 && <li>then {others.join(", ")}</li>}
-        <li>no earlier than <b>{sayMonth(brief.noEarlier)}</b>, no later than <b>{sayMonth(brief.noLater)}</b></li>
+        {brief.noEarlier !== brief.noLater && <li>no earlier than <b>{short(brief.noEarlier)}</b>, no later than <b>{short(brief.noLater)}</b></li>}
       </ul>
       {without && (
         <p className="without" role="status">
-          Without {without.name}: <b>{sayMonth(without.brief.best.month)}</b> at best ({Math.round(without.brief.best.probability * 100)} in 100), 9 in 10 {saySpan({from: without.brief.sets[1]!.runs[0]!.from, until: without.brief.sets[1]!.runs.at(-1)!.until})}
+          Without {without.name}: <b>{sayMonth(without.brief.best.month)}</b> at best ({sayShare(without.brief.best.probability)}), 9 in 10 within {saySpan({from: without.brief.sets[1]!.runs[0]!.from, until: without.brief.sets[1]!.runs.at(-1)!.until})}
         </p>
       )}
       {finding.odd.length > 0 && (
         <div className="odd-box">
           <b>{finding.odd.length === 1 ? "One odd mark." : `${finding.odd.length} odd marks.`}</b>{" "}
-          {finding.odd.map(({says, probability, piece}) => `${capital(piece ? `probably ${says}` : says)} (${Math.max(1, Math.round(probability * 10))} in 10).`).join(" ")}
+          {finding.odd.map(({says, probability, piece}) => `${capital(piece ? `probably ${says}` : says)} (${sayOdds(probability)}).`).join(" ")}
         </div>
       )}
       {repro && <div className="odd-box"><b>One date or two?</b> A later reproduction is possible ({Math.round(repro.probability * 100)} in 100): {repro.words}.</div>}
-      {finding.unread.map(({text, why}) => <p key={text} className="quiet">“{text}” gives no date: {why}.</p>)}
+      {finding.unread.filter(({mark}) => mark !== rowsId).map(({text, why}) => <p key={text} className="quiet">“{text}” gives no date: {why}.</p>)}
     </section>
   );
 }
+
+const short = (month: Brief["first"]) => sayMonth(month).replace(/^(\w{3})\w*/, "$1");
 
 const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
@@ -63,7 +66,7 @@ function runnersUp({first, posterior, best}: Brief): string[] {
     .filter(({p, month}) => p >= 0.015 && month !== best.month)
     .sort((a, b) => b.p - a.p)
     .slice(0, 3)
-    .map(({p, month}) => `${sayMonth(month)} (${Math.round(p * 100)} in 100)`);
+    .map(({p, month}) => `${short(month)} (${Math.round(p * 100)} in 100)`);
 }
 
 /** The likeliest maker and plant, as far as they are told. */

@@ -7,6 +7,8 @@ export interface RibbonProps {
   readonly years: YearSpan;
   readonly width: number;
   readonly cell?: number;
+  /** A month that is pointed at. */
+  readonly at?: MonthIndex | null;
   /** Said to those who do not see it. */
   readonly label: string;
 }
@@ -20,10 +22,16 @@ export const yearX = (year: number, {from, until}: YearSpan, width: number): num
 /** One year open, evenly: from there on the likeliest month is as dark as can be. */
 const full = 1 / 12;
 
+/** The likelihoods that stand for full, half and a fifth of the darkness, as far as the answer has them: for a legend. */
+export function legendOf(most: number): readonly {readonly dark: number; readonly p: number}[] {
+  const top = Math.max(most, full);
+  return [Math.sqrt(most / top), 0.5, 0.2].filter((dark, i, all) => i === 0 || dark < all[0]! * 0.8).map((dark) => ({dark, p: top * dark ** 2}));
+}
+
 /** How dark a cell is: by the square root, so that one in a hundred can still be seen; an answer that is open stays pale as a whole. */
 export const darkness = (p: number, most: number): number => Math.sqrt(p / Math.max(most, full));
 
-export function YearRibbon({brief: {first, posterior, best}, years, width, cell = 9, label}: RibbonProps) {
+export function YearRibbon({brief: {first, posterior, best}, years, width, cell = 9, at = null, label}: RibbonProps) {
   const step = (width - gutter) / (years.until - years.from + 1);
   const height = 12 * cell;
   const cells = [];
@@ -43,11 +51,20 @@ export function YearRibbon({brief: {first, posterior, best}, years, width, cell 
   return (
     <svg className="ribbon" role="img" aria-label={label} width={width} height={height + 18} viewBox={`0 0 ${width} ${height + 18}`}>
       <rect x={gutter} y={0} width={width - gutter} height={height} className="ribbon-ground" />
-      {names.map((name, m) => <text key={m} x={gutter - 6} y={m * cell + cell - 1.5} textAnchor="end" className="tick">{name}</text>)}
+      <path d={gridOf(years, width, cell, step)} className="ribbon-grid" />
+      {names.map((name, m) => (cell >= 8 || m % 3 === 0) && <text key={m} x={gutter - 6} y={m * cell + cell - 1.5} textAnchor="end" className="tick">{name}</text>)}
       {cells}
+      {at !== null && <rect x={yearX(1900 + Math.floor(at / 12), years, width) - 1} y={(at % 12) * cell - 1} width={step + 2} height={cell + 2} className="ribbon-at" />}
       <Years years={years} width={width} y={height + 13} />
     </svg>
   );
+}
+
+/** Lines between the years, while there is room for them, and between the months. */
+function gridOf(years: YearSpan, width: number, cell: number, step: number): string {
+  const across = Array.from({length: 11}, (_, m) => `M${gutter} ${(m + 1) * cell}H${width}`);
+  const down = step < 5 ? [] : Array.from({length: years.until - years.from}, (_, i) => `M${yearX(years.from + i + 1, years, width).toFixed(1)} 0V${12 * cell}`);
+  return [...across, ...down].join("");
 }
 
 /** Year figures under the ribbon, as many as have room; decades bold. */
