@@ -71,7 +71,8 @@ export function problemsOf(error: unknown): readonly Problem[] {
   return [{code: "screen/unreachable", at: "the server", what: "it cannot be reached", why: "it may have been stopped, or this device is out of its network", fix: "see that ticking is running, then try again; nothing typed here is lost"}];
 }
 
-const who = () => ({"x-ticking-who": encodeURIComponent(localStorage.getItem("ticking.who") ?? "owner")});
+/** Who makes a change, for the history. Headers carry plain letters only, so that other ones go percent-encoded. */
+export const who = () => ({"x-ticking-who": encodeURIComponent(localStorage.getItem("ticking.who") ?? "owner")});
 
 const send = (method: string, path: string, body: unknown, signal?: AbortSignal): Promise<Response> =>
   fetch(path, {method, headers: {...who(), "content-type": "application/json", accept: "application/json"}, ...(body !== undefined && {body: JSON.stringify(body)}), ...(signal && {signal})});

@@ -3,6 +3,7 @@ import {Suspense, useEffect, useState} from "react";
 import {Route, Switch} from "wouter";
 import {getJson, type About} from "./api.ts";
 import {registerWorker} from "./offline/register.ts";
+import {WaitingNote} from "./offline/waiting-note.tsx";
 import {routes} from "./routes.ts";
 import {Bar} from "./ui/bar.tsx";
 import {Button} from "./ui/button.tsx";
@@ -35,6 +36,7 @@ export function App() {
           A newer version of these screens is ready. <Button look="quiet" onClick={takeOver}>Load it</Button>
         </p>
       )}
+      <WaitingNote />
       {demo && <Walk />}
       <div id="screen" tabIndex={-1}>
         <Guard>

@@ -2,7 +2,7 @@
 import {StrictMode} from "react";
 import {createRoot} from "react-dom/client";
 import {App} from "./app.tsx";
-import {sendWaiting} from "./offline/outbox.ts";
+import {keepSending} from "./offline/keep-sending.ts";
 import {setLamp, lampChosen} from "./ui/lamp.ts";
 import "./ui/fonts.css";
 import "./ui/tokens.css";
@@ -12,7 +12,4 @@ import "./ui/parts.css";
 setLamp(lampChosen());
 createRoot(document.getElementById("root")!).render(<StrictMode><App /></StrictMode>);
 
-// What was saved while the server was out of reach goes out as soon as it is back.
-const send = () => void sendWaiting().catch(() => undefined);
-addEventListener("online", send);
-send();
+keepSending();

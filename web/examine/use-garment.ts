@@ -5,7 +5,8 @@ import {contentSchema, type Content, type GarmentRecord} from "../../store/model
 import {ApiFault, getJson, problemsOf} from "../api.ts";
 import {draftOf, dropDraft, keepDraft} from "../offline/draft.ts";
 import {isDraftName, newDraftName, type Conflict} from "../offline/kept.ts";
-import {keepGarment, watchOutbox} from "../offline/outbox.ts";
+import {mergeContent} from "../offline/merge.ts";
+import {hungAs, keepGarment, watchOutbox} from "../offline/outbox.ts";
 
 export type Saving = "draft" | "typing" | "saving" | "saved" | "waiting" | "conflict" | "refused";
 
@@ -24,15 +25,18 @@ type Act =
   | {readonly content: Content}
   | {readonly back: true}
   | {readonly forth: true}
-  | {readonly saved: GarmentRecord};
+  | {readonly saved: GarmentRecord; readonly content?: Content}
+  /** The name under which a new garment waits for the server. */
+  | {readonly name: string};
 
 const mostUndo = 200;
 const settleMs = 800;
 
 function reduce(sheet: Sheet, act: Act): Sheet {
   if ("open" in act) return {...act.open, past: [], future: []};
+  if ("name" in act) return {...sheet, garment: act.name};
+  if ("saved" in act) return {...sheet, garment: act.saved.id, base: act.saved.rev, was: act.saved.content, content: act.content ?? sheet.content};
   if ("content" in act) return {...sheet, content: act.content, past: [...sheet.past, sheet.content].slice(-mostUndo), future: []};
-  if ("saved" in act) return {...sheet, garment: act.saved.id, base: act.saved.rev, was: act.saved.content};
   const [from, to] = "back" in act ? [sheet.past, sheet.future] : [sheet.future, sheet.past];
   const content = from.at(-1);
   if (!content) return sheet;
@@ -66,6 +70,8 @@ export interface OpenGarment {
 
 const blankName = "new-blank";
 
+const notHere: Problem = {code: "screen/not-here", at: "this garment", what: "it was begun on another device, or thrown away", why: "so there is nothing of it here", fix: "look for it on the rack"};
+
 /** @param id  on the rack; null for a garment that is not there yet */
 export function useGarment(id: string | null, onHung: (id: string) => void): OpenGarment {
   const [sheet, act] = useReducer(reduce, null, () => ({garment: blankName, base: 0, was: null, content: blank(), past: [], future: []}));
@@ -75,12 +81,22 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [conflict, setConflict] = useState<Conflict | null>(null);
   const touched = useRef(false);
+  const latest = useRef(sheet);
+  latest.current = sheet;
+  /** What was last handed over to be saved, and a content that came from the rack and needs no saving. */
+  const handed = useRef<Content | null>(null);
+  const fromRack = useRef<Content | null>(null);
+  /** The garment as the last save left it, and the saves in their order. */
+  const ground = useRef<GarmentRecord | null>(null);
+  const line = useRef<Promise<void>>(Promise.resolve());
   const hung = useRef(onHung);
   hung.current = onHung;
 
   useEffect(() => {
     let here = true;
     const name = id ?? blankName;
+    // It was just hung up: the sheet is this garment already, with what was typed since.
+    if (id !== null && latest.current.garment === id) return;
     touched.current = false;
     setConflict(null);
     setProblems([]);
@@ -90,6 +106,14 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
       if (id === null) {
         if (here) act({open: draft ?? {garment: blankName, base: 0, was: null, content: blank()}});
         setSaving("draft");
+      } else if (isDraftName(id) && !draft) {
+        const there = hungAs(id);
+        if (there && here) return hung.current(there);
+        if (here) setSaving("refused");
+        if (here) setProblems([notHere]);
+      } else if (isDraftName(id)) {
+        if (here) act({open: draft!});
+        setSaving("waiting");
       } else {
         try {
           const record = await getJson<GarmentRecord>(`/api/garments/${id}`);
@@ -110,19 +134,30 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
     return () => void (here = false);
   }, [id]);
 
-  const save = useCallback(async (now: Sheet, name: string, what: string) => {
+  // One save after the other: each on top of what the one before has made.
+  const save = useCallback((now: Sheet, name: string, what: string) => (line.current = line.current.then(() => saveNow(now, name, what)).catch(() => setSaving("refused"))), []);
+  const saveNow = async (now: Sheet, name: string, what: string) => {
     setSaving("saving");
-    const kept = await keepGarment({garment: name, base: now.base, was: now.was, content: now.content, what});
+    handed.current = now.content;
+    const {rev: base, content: was} = ground.current?.id === name && ground.current.rev > now.base ? ground.current : {rev: now.base, content: now.was};
+    const kept = await keepGarment({garment: name, base, was, content: now.content, what});
     if (kept.saved) {
+      ground.current = kept.saved;
       await dropDraft(now.garment);
       act({saved: kept.saved});
       setProblems([]);
       setConflict(null);
       setSavedAt(Date.now());
       setSaving("saved");
-      if (isDraftName(now.garment)) hung.current(kept.saved.id);
+      if (isDraftName(now.garment)) move(kept.saved.id, now);
     } else if (kept.waiting) {
       setSaving("waiting");
+      if (name === now.garment) return;
+      // A new garment that waits goes by the name it waits under: the blank sheet is free for the next one.
+      await keepDraft({garment: name, base: 0, was: null, content: latest.current.content, at: new Date().toISOString()});
+      await dropDraft(now.garment);
+      act({name});
+      move(name, now);
     } else if (kept.conflict) {
       setConflict(kept.conflict);
       setSaving("conflict");
@@ -130,15 +165,21 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
       setProblems(kept.problems ?? []);
       setSaving("refused");
     }
-  }, []);
+  };
+
+  // To the address of its new name; what was typed on the way there is saved like anything else.
+  const move = (name: string, {content}: Sheet) => {
+    hung.current(name);
+    if (latest.current.content !== content) act({content: {...latest.current.content}});
+  };
 
   // On this device at once; on the rack when nothing was typed for a moment.
   useEffect(() => {
-    if (!ready || !touched.current) return;
+    if (!ready || !touched.current || sheet.content === fromRack.current) return;
     void keepDraft({garment: sheet.garment, base: sheet.base, was: sheet.was, content: sheet.content, at: new Date().toISOString()}).catch(() => {});
-    if (isDraftName(sheet.garment) || saving === "conflict") return;
+    if (sheet.garment === blankName || saving === "conflict") return;
     setSaving("typing");
-    const timer = setTimeout(() => void save(sheet, sheet.garment, "changed"), settleMs);
+    const timer = setTimeout(() => void save(latest.current, latest.current.garment, "changed"), settleMs);
     return () => clearTimeout(timer);
     // Only what was typed starts a save.
   }, [sheet.content, ready]);
@@ -146,14 +187,31 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
   useEffect(
     () =>
       watchOutbox((news) => {
-        if (news && news.garment === sheet.garment) {
-          act({saved: news.saved});
-          setSaving("saved");
-          setSavedAt(Date.now());
+        if (news?.garment !== latest.current.garment) return;
+        const {saved, conflict: clash, problems: slips} = news.kept;
+        if (saved) take(saved);
+        else {
+          setConflict(clash ?? null);
+          setProblems(slips ?? []);
+          setSaving(clash ? "conflict" : "refused");
         }
       }),
-    [sheet.garment],
+    [],
   );
+
+  // What waited has reached the rack, perhaps together with what another window wrote: what was typed here since stays on top of it.
+  const take = (saved: GarmentRecord) => {
+    const {garment, content} = latest.current;
+    const typed = handed.current !== null && content !== handed.current;
+    const both = mergeContent(handed.current ?? content, content, saved.content).content;
+    ground.current = saved;
+    if (!typed) fromRack.current = both;
+    act({saved, content: both});
+    setConflict(null);
+    setSaving(typed ? "typing" : "saved");
+    setSavedAt(Date.now());
+    if (isDraftName(garment)) hung.current(saved.id);
+  };
 
   const touch = (next: Act) => {
     touched.current = true;

@@ -16,8 +16,3 @@ export async function draftOf(garment: string): Promise<Draft | null> {
 export async function dropDraft(garment: string): Promise<void> {
   await (await database()).delete("draft", garment);
 }
-
-/** All drafts on this device, the newest first. */
-export async function allDrafts(): Promise<readonly Draft[]> {
-  return (await (await database()).getAll("draft")).sort((a, b) => (a.at < b.at ? 1 : -1));
-}

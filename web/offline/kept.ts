@@ -39,6 +39,8 @@ export interface Waiting extends GarmentChange {
   readonly key: number;
   /** UTC, when it was made. */
   readonly at: string;
+  /** The window it was last changed in. */
+  readonly by: string;
   /** It was sent once and no answer came, so it may be there already. */
   readonly unanswered: boolean;
   /** Why it cannot be sent as it is; its owner decides. */

@@ -1,6 +1,7 @@
 // Sends one change of a garment to the server, and tells a server that cannot be reached from one that says no.
 import type {Problem} from "../../engine/problem.ts";
 import type {Content, GarmentRecord} from "../../store/model.ts";
+import {who} from "../api.ts";
 import {isDraftName, type Conflict, type GarmentChange} from "./kept.ts";
 import {same} from "./merge.ts";
 
@@ -41,7 +42,7 @@ export async function send(change: GarmentChange, again: boolean): Promise<Sent>
 }
 
 const ask = (method: string, path: string, body: unknown): Promise<Response> =>
-  fetch(path, {method, headers: {"content-type": "application/json", "x-ticking-who": encodeURIComponent(localStorage.getItem("ticking.who") ?? "owner")}, body: JSON.stringify(body)});
+  fetch(path, {method, headers: {...who(), "content-type": "application/json"}, body: JSON.stringify(body)});
 
 // A proxy without its server, and a passphrase that must be given again, both mean: later.
 const isAbsent = ({status}: Response) => status === 401 || status === 429 || status === 502 || status === 503 || status === 504;

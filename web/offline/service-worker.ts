@@ -32,6 +32,7 @@ worker.addEventListener("fetch", (event) => {
   const url = new URL(request.url);
   if (url.origin !== worker.location.origin) return;
   if (url.pathname === "/api/session" && request.method === "DELETE") event.respondWith(signOut(request));
+  else if (request.method === "PUT" && /^\/api\/garments\/\w+$/.test(url.pathname)) event.respondWith(saved(request, event));
   else if (request.method !== "GET") return;
   else if (request.mode === "navigate" && !url.pathname.startsWith("/api/")) event.respondWith(fromScreens("/", request));
   else if (__SCREEN_FILES__.includes(url.pathname)) event.respondWith(fromScreens(url.pathname, request));
@@ -62,6 +63,13 @@ async function serverFirst(request: Request, name: typeof books | typeof answers
   if (!kept) return asked;
   const answer = await Promise.race([asked.catch(() => null), new Promise<null>((give) => void setTimeout(() => give(null), patience))]);
   return answer && ![502, 503, 504].includes(answer.status) ? answer : kept;
+}
+
+// The answer to a save is the garment as it stands from now on.
+async function saved(request: Request, event: FetchEvent): Promise<Response> {
+  const response = await fetch(request);
+  if (response.ok) event.waitUntil(keep(new Request(request.url), response.clone(), answers));
+  return response;
 }
 
 async function keep(request: Request, response: Response, name: keyof typeof most): Promise<void> {

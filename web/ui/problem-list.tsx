@@ -4,13 +4,15 @@ import type {Problem} from "../../engine/problem.ts";
 export function ProblemList({problems}: {readonly problems: readonly Problem[]}) {
   if (problems.length === 0) return null;
   return (
-    <ul className="problems" role="alert">
-      {problems.map(({code, at, what, why, fix}, i) => (
-        <li key={`${code} ${at} ${i}`}>
-          <strong>{sentence(`${at}: ${what}`)}</strong> {sentence(why)} {sentence(fix)}
-        </li>
-      ))}
-    </ul>
+    <div role="alert">
+      <ul className="problems">
+        {problems.map(({code, at, what, why, fix}, i) => (
+          <li key={`${code} ${at} ${i}`}>
+            <strong>{sentence(`${at}: ${what}`)}</strong> {sentence(why)} {sentence(fix)}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 
