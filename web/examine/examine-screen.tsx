@@ -3,6 +3,7 @@ import {useCallback, useMemo, useRef, useState} from "react";
 import {Link, useLocation, useParams} from "wouter";
 import {nameOf, type NextLook} from "../../engine/index.ts";
 import {notice} from "../../commands/finding-json.ts";
+import type {Content} from "../../store/model.ts";
 import {useBooks, useFinding, useWithout} from "../engine/use-finding.ts";
 import {BarNote} from "../ui/bar-note.tsx";
 import {Button} from "../ui/button.tsx";
@@ -47,6 +48,12 @@ export function ExamineScreen() {
   const known = leftOut !== null && (leftOut === "rows" ? garment.saw.rows !== undefined : garment.saw[leftOut] !== undefined);
   const without = useWithout(garment, known ? leftOut : null);
   const setGarment = (next: typeof garment) => change({...content, garment: next});
+  const addTo = (how: (now: Content) => Content) => {
+    latest.current = how(latest.current);
+    change(latest.current);
+  };
+  /** To the last row of the label, which is begun when there is none. */
+  const toRows = () => ((garment.saw.rows?.length ?? 0) === 0 ? addRow() : setTimeout(() => document.querySelector<HTMLInputElement>(".slip-row input")?.focus(), 60));
   const addRow = () => {
     setGarment({...garment, saw: {...garment.saw, rows: [...(garment.saw.rows ?? []), ""]} as typeof garment.saw});
     setTimeout(() => document.querySelector<HTMLInputElement>(".slip-row:last-of-type input")?.focus(), 60);
@@ -80,14 +87,14 @@ export function ExamineScreen() {
         </div>
         <div>
           <LabelSlip garment={garment} finding={finding} onChange={setGarment} />
-          <PhotoStrip content={content} places={places} onChange={(how) => change(how(latest.current))} />
+          <PhotoStrip content={content} places={places} onChange={addTo} />
           {open.id && <p><Link href={`/rack/history/${open.id}`}>What was changed, and by whom</Link></p>}
           <DetailsForm content={content} books={books} onChange={change} />
         </div>
         <Ledger finding={finding} books={books} />
       </div>
       <footer className="notice">{notice} Old garments can carry mould and moth-ball fumes: air them before handling.</footer>
-      {sheet && <PlaceSheet key={sheet.id} place={sheet} garment={garment} first={place.mark} order={(finding?.next ?? []).map((look) => look.id)} onChange={setGarment} onClose={() => setPlace(null)} />}
+      {sheet && <PlaceSheet key={sheet.id} place={sheet} garment={garment} first={place.mark} order={(finding?.next ?? []).map((look) => look.id)} content={content} onChange={setGarment} onContent={addTo} onRows={() => (setPlace(null), toRows())} onClose={() => setPlace(null)} />}
       {open.conflict && !later && <ConflictSheet conflict={open.conflict} mine={content} onSettle={open.settle} onClose={() => setLater(true)} />}
       {open.conflict && later && <p className="newer"><Button look="quiet" onClick={() => setLater(false)}>Somebody else saved this garment, too: put both together</Button></p>}
       {keys && <KeysSheet onClose={() => showKeys(false)} />}

@@ -1,8 +1,11 @@
 // The garment as a drawing: its places are buttons, looked-at ones are stitched in, the best next look is marked.
-import type {Garment, NextLook} from "../../engine/index.ts";
+import {rowsId, type Garment, type NextLook} from "../../engine/index.ts";
 import {GarmentDrawing, sheet} from "../plot/garment-drawing.tsx";
 import {outlineOf} from "../plot/garment-outline.ts";
-import type {SeePlace} from "./marks.ts";
+import {rowsPlace, type SeePlace} from "./marks.ts";
+
+/** So many looks are numbered on the drawing. */
+const most = 3;
 
 export interface FigureProps {
   readonly garment: Garment;
@@ -13,14 +16,13 @@ export interface FigureProps {
 
 export function GarmentFigure({garment, places, next, onOpen}: FigureProps) {
   const outline = outlineOf(garment.type);
-  const looked = (place: SeePlace) => place.marks.filter(({id}) => garment.saw[id] !== undefined).length + (place.id === "care-label-back" && (garment.saw.rows?.length ?? 0) > 0 ? 1 : 0);
-  const [best] = next;
+  const looked = (place: SeePlace) => place.marks.filter(({id}) => garment.saw[id] !== undefined).length + (place.id === rowsPlace && (garment.saw.rows?.length ?? 0) > 0 ? 1 : 0);
   const drawn = places.filter(({id}) => outline.spots[id]);
   const beside = places.filter(({id}) => !outline.spots[id]);
-  const bestPlace = places.find(({name, marks}) => best && (name === best.place || marks.some(({id}) => id === best.id)));
+  const ranks = placeRanks(places, next);
   const done = places.filter((place) => looked(place) > 0).length;
-  const state = (place: SeePlace) => (place === bestPlace ? "spot best" : looked(place) > 0 ? "spot done" : "spot");
-  const words = (place: SeePlace) => `${place.name}${looked(place) > 0 ? `, ${looked(place)} seen` : ", not looked at"}${place === bestPlace ? ", look here next" : ""}`;
+  const state = (place: SeePlace) => ["spot", looked(place) > 0 ? "done" : "", ranks.get(place.id) === 1 ? "best" : ranks.has(place.id) ? "ranked" : ""].join(" ").trim();
+  const words = (place: SeePlace) => `${place.name}${looked(place) > 0 ? `, ${looked(place)} seen` : ", not looked at"}${ranks.has(place.id) ? `, look number ${ranks.get(place.id)}` : ""}`;
   return (
     <section className="figure" aria-label="The garment">
       <header><h2>The garment</h2><span className="quiet">{done} of {places.length} places looked at</span></header>
@@ -31,15 +33,26 @@ export function GarmentFigure({garment, places, next, onOpen}: FigureProps) {
             const {x, y} = outline.spots[place.id]!;
             return (
               <button key={place.id} type="button" className={state(place)} title={place.name} aria-label={words(place)} style={{left: `${(x / sheet.width) * 100}%`, top: `${(y / sheet.height) * 100}%`}} onClick={() => onOpen(place.id, null)}>
-                <span aria-hidden="true" />
+                <span aria-hidden="true" data-rank={ranks.get(place.id)} />
               </button>
             );
           })}
         </div>
+        <p className="figure-key quiet"><span className="spot done"><span aria-hidden="true" /></span>looked at <span className="spot best"><span aria-hidden="true" data-rank="1" /></span>look here next <span className="spot"><span aria-hidden="true" /></span>not yet</p>
         <ul className="figure-beside">
-          {beside.map((place) => <li key={place.id}><button type="button" className={looked(place) > 0 ? "plain done" : "plain"} onClick={() => onOpen(place.id, null)}>{looked(place) > 0 ? "✓ " : ""}{place.name}</button></li>)}
+          {beside.map((place) => <li key={place.id}><button type="button" className={looked(place) > 0 ? "plain done" : "plain"} onClick={() => onOpen(place.id, null)}>{looked(place) > 0 ? "✓ " : ranks.has(place.id) ? `${ranks.get(place.id)} ` : ""}{place.name}</button></li>)}
         </ul>
       </div>
     </section>
   );
+}
+
+/** The places of the best looks, numbered as in the list of looks. */
+function placeRanks(places: readonly SeePlace[], next: readonly NextLook[]): Map<string, number> {
+  const ranks = new Map<string, number>();
+  next.slice(0, most).forEach((look, i) => {
+    const place = look.id === rowsId ? places.find(({id}) => id === rowsPlace) : places.find(({marks}) => marks.some(({id}) => id === look.id));
+    if (place && !ranks.has(place.id)) ranks.set(place.id, i + 1);
+  });
+  return ranks;
 }

@@ -8,7 +8,7 @@ export interface MakerTicksProps {
 }
 
 export function MakerTicks({maker, books, onMaker}: MakerTicksProps) {
-  const possible = maker === undefined ? [] : [maker].flat();
+  const possible = (maker === undefined ? [] : [maker].flat()).map((one) => (one === "unknown" ? unlisted : one));
   const tick = (one: string, on: boolean) => {
     const next = (on ? [...possible, one] : possible.filter((other) => other !== one)).filter((other, _, all) => other !== unlisted || all.length > 1);
     onMaker(next.length === 0 ? undefined : next.length === 1 ? next[0] : next);

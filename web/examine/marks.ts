@@ -19,6 +19,9 @@ export interface SeePlace {
   readonly marks: readonly SeeMark[];
 }
 
+/** Where the rows of figures stand, whatever else does. */
+export const rowsPlace = "care-label-back";
+
 /** The books that hold for a garment: public ones, and those of the makers that are possible. */
 export function booksFor(books: readonly Book[], {maker}: Pick<Garment, "maker">): readonly Book[] {
   const makers = maker === undefined ? [] : [maker].flat();

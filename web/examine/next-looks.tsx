@@ -8,9 +8,9 @@ export function NextLooks({next, onOpen}: {readonly next: readonly NextLook[]; o
   if (!best) return null;
   return (
     <section className="next" aria-label="Look next">
-      <h2>Look next: {best.name}</h2>
+      <h2><span className="look-rank" aria-hidden="true">1</span> Look next: {best.name}</h2>
       <p>{best.place === best.name ? "" : `${capital(best.place)}. `}{best.look}</p>
-      <p className="quiet">{efforts[Math.round(best.effort)]} {worth(best)}{best.opensSeam ? " It opens a seam: the garment is harmed." : ""}</p>
+      <p className="quiet">{efforts[Math.round(best.effort)]} {worth(best)}{best.opensSeam ? " It opens a seam: the garment is harmed." : " It costs the garment nothing."}</p>
       <button type="button" className="main" onClick={() => onOpen(best)}>Write down what is there</button>
       {others.length > 0 && (
         <details>

@@ -1,10 +1,10 @@
 // The photos of a garment, each tied to a place; dropped in, chosen, or taken with the phone's camera.
-import {useState, type DragEvent} from "react";
-import type {Problem} from "../../engine/index.ts";
-import type {Content, Photo} from "../../store/model.ts";
-import {problemsOf, sendFile} from "../api.ts";
+import type {DragEvent} from "react";
+import type {Content} from "../../store/model.ts";
 import {ProblemList} from "../ui/problem-list.tsx";
 import type {SeePlace} from "./marks.ts";
+import {PickPhotos} from "./pick-photos.tsx";
+import {useTakePhotos} from "./use-take-photos.ts";
 
 export interface PhotoStripProps {
   readonly content: Content;
@@ -12,24 +12,8 @@ export interface PhotoStripProps {
   onChange(change: (content: Content) => Content): void;
 }
 
-const mostPhotos = 60;
-
 export function PhotoStrip({content, places, onChange}: PhotoStripProps) {
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
-  const [busy, setBusy] = useState(0);
-  const take = async (files: readonly File[]) => {
-    setProblems([]);
-    for (const file of files) {
-      setBusy((n) => n + 1);
-      try {
-        const {photo} = await sendFile<Photo>("/api/photos", file);
-        onChange((now) => (now.photos.length >= mostPhotos || now.photos.some((one) => one.photo === photo) ? now : {...now, photos: [...now.photos, {photo, place: "", caption: ""}]}));
-      } catch (error) {
-        setProblems((all) => [...all, ...problemsOf(error).map((problem) => ({...problem, at: file.name}))]);
-      }
-      setBusy((n) => n - 1);
-    }
-  };
+  const {take, busy, problems} = useTakePhotos("", onChange);
   const drop = (event: DragEvent) => {
     event.preventDefault();
     void take([...event.dataTransfer.files]);
@@ -46,24 +30,12 @@ export function PhotoStrip({content, places, onChange}: PhotoStripProps) {
             <select aria-label="What the photo shows" value={place} onChange={({target}) => put(photo, {place: target.value})}>
               {[...new Set(["", "front", "back", ...places.map(({name}) => name), place])].map((one) => <option key={one} value={one}>{one || "shows what?"}</option>)}
             </select>
+            <input aria-label="Words for the photo" placeholder="words for it" maxLength={1000} value={caption} onChange={({target}) => put(photo, {caption: target.value})} />
             <button type="button" className="quiet" onClick={() => put(photo, null)}>Take away</button>
           </li>
         ))}
-        <li>
-          <label className="photo-add">
-            Add photos
-            <input
-              type="file"
-              className="unseen"
-              accept="image/jpeg,image/png,image/webp,image/avif"
-              multiple
-              onChange={({target}) => {
-                void take([...(target.files ?? [])]);
-                target.value = "";
-              }}
-            />
-          </label>
-        </li>
+        <li><PickPhotos words="Add photos" onFiles={(files) => void take(files)} /></li>
+        <li className="by-hand"><PickPhotos words="Take a photo" camera onFiles={(files) => void take(files)} /></li>
       </ul>
       <ProblemList problems={problems} />
       <p className="quiet">Drop them here or take them with the phone. The original is kept as it is; where it was taken is not handed on.</p>
