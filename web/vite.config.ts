@@ -20,5 +20,5 @@ export default defineConfig({
     },
   },
   worker: {format: "es"},
-  server: {proxy: {"^/api/": "http://127.0.0.1:4848"}},
+  server: {proxy: {"^/api/": {target: "http://127.0.0.1:4848", changeOrigin: false}}},
 });

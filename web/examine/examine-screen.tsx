@@ -8,6 +8,7 @@ import {useBooks, useFinding, useWithout} from "../engine/use-finding.ts";
 import {BarNote} from "../ui/bar-note.tsx";
 import {Button} from "../ui/button.tsx";
 import {ProblemList} from "../ui/problem-list.tsx";
+import {BasicsPanel} from "./basics-panel.tsx";
 import {ConflictSheet} from "./conflict-sheet.tsx";
 import {DetailsForm} from "./details-form.tsx";
 import {FindMark} from "./find-mark.tsx";
@@ -21,7 +22,8 @@ import {PhotoStrip} from "./photo-strip.tsx";
 import {PlaceSheet} from "./place-sheet.tsx";
 import {RibbonPanel} from "./ribbon-panel.tsx";
 import {SavingNote} from "./saving-note.tsx";
-import {useGarment} from "./use-garment.ts";
+import {TakeOff} from "./take-off.tsx";
+import {blank, useGarment} from "./use-garment.ts";
 import {VerdictBand} from "./verdict-band.tsx";
 import "./examine.css";
 
@@ -77,7 +79,7 @@ export function ExamineScreen() {
         </div>
       )}
       {!open.id && open.ready && (
-        <p className="hang-line"><Button look="main" onClick={open.hang}>Hang it on the rack</Button> <span className="quiet">Until then it is kept on this device.</span></p>
+        <p className="hang-line"><Button look="main" onClick={open.hang}>Hang it on the rack</Button> <span className="quiet">Until then it is kept on this device.</span> {(open.undo || Object.keys(garment.saw).length > 0) && <Button look="quiet" onClick={() => change(blank())}>Begin anew</Button>}</p>
       )}
       <div className="bench">
         <div>
@@ -86,10 +88,17 @@ export function ExamineScreen() {
           <NextLooks next={finding?.next ?? []} onOpen={openLook} />
         </div>
         <div>
+          {open.ready && <BasicsPanel key={open.id ?? "blank"} garment={garment} books={books} onChange={setGarment} />}
           <LabelSlip garment={garment} finding={finding} onChange={setGarment} />
           <PhotoStrip content={content} places={places} onChange={addTo} />
-          {open.id && <p><Link href={`/rack/history/${open.id}`}>What was changed, and by whom</Link></p>}
-          <DetailsForm content={content} books={books} onChange={change} />
+          <DetailsForm content={content} onChange={change} />
+          {open.id && (
+            <p className="garment-ways">
+              <Link href={`/rack/history/${open.id}`}>What was changed, and by whom</Link>
+              <Link href="/examine">Another garment</Link>
+              <TakeOff id={open.id} onOff={() => go("/rack")} />
+            </p>
+          )}
         </div>
         <Ledger finding={finding} books={books} />
       </div>

@@ -47,7 +47,7 @@ export function LabelSlip({garment, finding, onChange}: SlipProps) {
             <div className="slip-line">
               <input className="print" aria-label={`Row ${index + 1}, as printed`} autoCapitalize="characters" autoComplete="off" spellCheck={false} maxLength={200} value={row.text} onChange={({target}) => put(index, {...row, text: target.value})} />
               <select aria-label={`Row ${index + 1}, where it stands`} value={row.at} onChange={({target}) => put(index, {...row, at: target.value})}>
-                {sides.map((side) => <option key={side} value={side}>{side || "where?"}</option>)}
+                {sides.map((side) => <option key={side} value={side}>{side || "on which side?"}</option>)}
               </select>
               <button type="button" className="quiet" title="one up" aria-label={`Row ${index + 1} up`} disabled={index === 0} onClick={() => write(swapped(rows, index))}>↑</button>
               <button type="button" className="quiet" title="take away" aria-label={`Take row ${index + 1} away`} onClick={() => put(index, null)}>×</button>

@@ -1,7 +1,8 @@
 // The ledger: each mark with what it says, how much it weighs and on whose authority, odd ones first.
-import {rowsId, sayWindow, type Book, type Finding, type LedgerLine, type RuleUsed} from "../../engine/index.ts";
+import {rowsId, sayOdds, sayWindow, type Book, type Finding, type LedgerLine, type RuleUsed} from "../../engine/index.ts";
 import {oddChance, schemeOf, wordsOf} from "./mark-line.ts";
 import {sayUse} from "./say-use.ts";
+import {sideOf} from "./two-dates.ts";
 
 const ways: Readonly<Record<string, string>> = {read: "seen in the source", part: "partly seen in the source", memory: "from memory, not looked up", inferred: "own judgement"};
 
@@ -20,6 +21,7 @@ export function Ledger({finding, books}: {readonly finding: Finding | null; read
 function Line({line, finding, books, odd}: {line: LedgerLine; finding: Finding; books: readonly Book[]; odd: number | undefined}) {
   const rules = finding.rules.filter(({mark}) => mark === line.id);
   const {name, seen} = wordsOf(finding, line.id);
+  const side = sideOf(finding, line.id);
   const code = line.id === rowsId ? schemeOf(books, finding) : null;
   const title = (book: string) => books.find((one) => one.book === book)?.title ?? book;
   const sources = [...new Set([...rules.map(({source}) => source), code?.source].map((source) => source?.title).filter((one) => one !== undefined))];
@@ -29,7 +31,7 @@ function Line({line, finding, books, odd}: {line: LedgerLine; finding: Finding; 
         <summary>
           <span className="ledger-name">
             <span>{name}{seen && <>: <span className="seen">{seen}</span></>}</span>
-            <span className="quiet">{odd !== undefined && <b>does not fit, {Math.round(odd * 100)} in 100. </b>}{sources.join("; ")}</span>
+            <span className="quiet">{odd !== undefined && <b>does not fit, {sayOdds(odd)}. </b>}{side && <b>{side === "look" ? "of the older look. " : "of the making. "}</b>}{sources.join("; ")}</span>
           </span>
           <Weight bits={line.bits} />
         </summary>

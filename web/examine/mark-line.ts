@@ -1,6 +1,7 @@
 // What the ledger and the stitch lines call a mark, and the time in which what was seen of it was in use.
 import {nameOf, rowsId, labelId, type Book, type Finding, type Scheme, type Source} from "../../engine/index.ts";
 import type {WindowText} from "../../engine/rule/schema.ts";
+import {isOfTwoDates} from "./two-dates.ts";
 
 /** A mark's name, and what was seen of it; null where the name says it all. */
 export function wordsOf(finding: Finding, id: string): {readonly name: string; readonly seen: string | null} {
@@ -10,7 +11,10 @@ export function wordsOf(finding: Finding, id: string): {readonly name: string; r
 }
 
 /** The chance that a mark, or the whole piece it sits on, does not belong; undefined for one that fits. */
-export function oddChance({odd, pieces}: Finding, id: string): number | undefined {
+export function oddChance(finding: Finding, id: string): number | undefined {
+  // Of two dates nothing is out of place: each mark belongs to one of them.
+  if (isOfTwoDates(finding)) return undefined;
+  const {odd, pieces} = finding;
   return odd.find((one) => one.id === id || (one.piece && pieces.some((piece) => piece.id === one.id && piece.marks.includes(id))))?.probability;
 }
 

@@ -2,11 +2,12 @@
 import {useRef, useState} from "react";
 import {nameOf, sayMonth, type Book, type Brief, type Finding} from "../../engine/index.ts";
 import {StitchLine} from "../plot/stitch-line.tsx";
-import {legendOf, YearRibbon, yearX} from "../plot/year-ribbon.tsx";
+import {isMarked, legendOf, YearRibbon, yearX} from "../plot/year-ribbon.tsx";
 import {yearsShown, type YearSpan} from "../plot/year-scale.ts";
 import {oddChance, windowOf, wordsOf} from "./mark-line.ts";
 import {RibbonReader} from "./ribbon-reader.tsx";
 import {sayShare} from "./say-share.ts";
+import {twoRibbons, type Months} from "./two-dates.ts";
 import {useWide} from "./use-wide.ts";
 
 export interface RibbonPanelProps {
@@ -27,20 +28,29 @@ export function RibbonPanel({finding, brief, books, shown, pointed, pinned, onPo
   const room = useWide(frame, 900);
   const width = Math.max(260, Math.floor(room > 620 ? room - 208 : room));
   const both = shown !== null && pinned !== null && (pointed === null || pointed === pinned);
-  const years = both ? joined(yearsShown(brief, whole), yearsShown(shown, whole)) : yearsShown(brief, whole);
-  const drawn = shown && !both ? shown : brief;
-  const bestYear = 1900 + Math.floor(drawn.best.month / 12);
-  const step = yearX(bestYear + 1, years, width) - yearX(bestYear, years, width);
   const left = pointed ?? pinned;
   const name = left !== null && finding ? nameOf(finding, left) : null;
+  const two = finding && !shown ? twoRibbons(finding) : null;
+  const ribbons: readonly Captioned[] = two
+    ? [{caption: "Made", months: two.made}, {caption: "In the look of", months: two.look}]
+    : both
+      ? [{caption: `With ${name}`, months: brief}, {caption: "Without it", months: shown}]
+      : [{caption: null, months: shown ?? brief}];
+  // A line that is only pointed at moves no years: the eye stays where it is.
+  const years = ribbons.length > 1 ? ribbons.map(({months}) => yearsShown(months, whole)).reduce(joined) : yearsShown(brief, whole);
+  const marked = [...new Set(ribbons.filter(({months}) => isMarked(months)).map(({months}) => 1900 + Math.floor(months.best.month / 12)))];
+  const most = Math.max(...ribbons.map(({months}) => months.best.probability));
+  const step = yearX(years.from + 1, years, width) - yearX(years.from, years, width);
   return (
     <section className="ribbon-panel" aria-label="Year ribbon" ref={frame}>
       <div className="ribbon-frame">
-        <span className="best-year" aria-hidden="true" style={{left: yearX(bestYear, years, width), width: Math.max(2, step)}} />
-        {both && <p className="ribbon-caption">With {name}</p>}
-        <Ribbon brief={drawn} years={years} width={width} cell={both ? 6 : 9} />
-        {both && <p className="ribbon-caption">Without it</p>}
-        {both && <Ribbon brief={shown} years={years} width={width} cell={6} />}
+        {marked.map((year) => <span key={year} className="best-year" aria-hidden="true" style={{left: yearX(year, years, width), width: Math.max(2, step)}} />)}
+        {ribbons.map(({caption, months}) => (
+          <div key={caption}>
+            {caption && <p className="ribbon-caption">{caption}</p>}
+            <Ribbon brief={months} most={most} years={years} width={width} cell={ribbons.length > 1 ? 6 : 9} />
+          </div>
+        ))}
         {finding && finding.ledger.length > 0 && (
           <ul className="stitches" onMouseLeave={() => onPoint(null)}>
             {finding.ledger.map(({id}) => {
@@ -59,7 +69,7 @@ export function RibbonPanel({finding, brief, books, shown, pointed, pinned, onPo
         )}
       </div>
       <div className="quiet ribbon-note">
-        <Legend most={drawn.best.probability} />
+        <Legend most={most} />
         <span>
           {both ? "Pinned: press its line again to let go. " : shown ? `Shown without ${name}. ` : finding && finding.ledger.length > 0 ? "Point at a line to see the date without that mark; press to compare both. " : ""}
           <button type="button" className="quiet" onClick={() => setWhole(!whole)}>{whole ? "The years that matter" : "All years"}</button>
@@ -69,11 +79,16 @@ export function RibbonPanel({finding, brief, books, shown, pointed, pinned, onPo
   );
 }
 
-function Ribbon({brief, years, width, cell}: {brief: Brief; years: YearSpan; width: number; cell: number}) {
+interface Captioned {
+  readonly caption: string | null;
+  readonly months: Months;
+}
+
+function Ribbon({brief, most, years, width, cell}: {brief: Months; most: number; years: YearSpan; width: number; cell: number}) {
   const label = `Months by likelihood, ${years.from} to ${years.until}; likeliest ${sayMonth(brief.best.month)}, ${sayShare(brief.best.probability)}`;
   return (
     <RibbonReader brief={brief} years={years} width={width} cell={cell} label={label}>
-      {(at) => <YearRibbon brief={brief} years={years} width={width} cell={cell} at={at} label={label} />}
+      {(at) => <YearRibbon brief={brief} most={most} years={years} width={width} cell={cell} at={at} label={label} />}
     </RibbonReader>
   );
 }

@@ -7,6 +7,7 @@ import {draftOf, dropDraft, keepDraft} from "../offline/draft.ts";
 import {isDraftName, newDraftName, type Conflict} from "../offline/kept.ts";
 import {mergeContent} from "../offline/merge.ts";
 import {hungAs, keepGarment, watchOutbox} from "../offline/outbox.ts";
+import {changedPart} from "./changed-part.ts";
 
 export type Saving = "draft" | "typing" | "saving" | "saved" | "waiting" | "conflict" | "refused";
 
@@ -18,11 +19,13 @@ interface Sheet {
   readonly content: Content;
   readonly past: readonly Content[];
   readonly future: readonly Content[];
+  /** When it was last typed in. */
+  readonly typedAt?: number;
 }
 
 type Act =
-  | {readonly open: Omit<Sheet, "past" | "future">}
-  | {readonly content: Content}
+  | {readonly open: Omit<Sheet, "past" | "future" | "typedAt">}
+  | {readonly content: Content; readonly at?: number}
   | {readonly back: true}
   | {readonly forth: true}
   | {readonly saved: GarmentRecord; readonly content?: Content}
@@ -31,18 +34,27 @@ type Act =
 
 const mostUndo = 200;
 const settleMs = 800;
+/** After a longer pause a new step of undoing begins. */
+const typingMs = 1200;
 
 function reduce(sheet: Sheet, act: Act): Sheet {
   if ("open" in act) return {...act.open, past: [], future: []};
   if ("name" in act) return {...sheet, garment: act.name};
   if ("saved" in act) return {...sheet, garment: act.saved.id, base: act.saved.rev, was: act.saved.content, content: act.content ?? sheet.content};
-  if ("content" in act) return {...sheet, content: act.content, past: [...sheet.past, sheet.content].slice(-mostUndo), future: []};
+  if ("content" in act) return {...sheet, content: act.content, past: goesOn(sheet, act) ? sheet.past : [...sheet.past, sheet.content].slice(-mostUndo), future: [], typedAt: act.at};
   const [from, to] = "back" in act ? [sheet.past, sheet.future] : [sheet.future, sheet.past];
   const content = from.at(-1);
   if (!content) return sheet;
   const rest = from.slice(0, -1);
   const other = [...to, sheet.content];
-  return {...sheet, content, ...("back" in act ? {past: rest, future: other} : {past: other, future: rest})};
+  return {...sheet, content, typedAt: undefined, ...("back" in act ? {past: rest, future: other} : {past: other, future: rest})};
+}
+
+/** Whether a change goes on with the one before: the same part, without a pause. */
+function goesOn({typedAt, past, content}: Sheet, {content: next, at}: {readonly content: Content; readonly at?: number}): boolean {
+  if (typedAt === undefined || at === undefined || at - typedAt > typingMs || past.length === 0) return false;
+  const part = changedPart(content, next);
+  return part !== null && part === changedPart(past.at(-1)!, content);
 }
 
 /** A new garment, named by the minute. */
@@ -225,7 +237,7 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
     savedAt,
     problems,
     conflict,
-    change: (content) => touch({content}),
+    change: (content) => touch({content, at: Date.now()}),
     hang: () => void save(sheet, newDraftName(), "added"),
     settle(content) {
       if (!conflict) return;

@@ -1,7 +1,8 @@
 // The verdict: when, how sure, between which months, and what does not fit.
-import {rowsId, sayMonth, saySpan, sayRuns, sayOdds, type Brief, type Finding} from "../../engine/index.ts";
+import {headline, rowsId, verdictOf as datesOf, sayMonth, saySpan, sayRuns, sayOdds, type Brief, type Finding} from "../../engine/index.ts";
 import {possibleReproduction, verdictOf} from "../../commands/verdict.ts";
 import {sayShare} from "./say-share.ts";
+import {namesOn} from "./two-dates.ts";
 
 export interface VerdictProps {
   readonly finding: Finding | null;
@@ -26,12 +27,13 @@ export function VerdictBand({finding, brief, makerName, without}: VerdictProps) 
   }
   const fresh = finding.posterior === brief.posterior || finding.best.month === brief.best.month;
   const verdict = verdictOf(finding);
+  if (verdict.kind === "two dates") return <TwoDates finding={finding} where={whereOf(finding, makerName)} without={without} />;
   const ninety = brief.sets[1]!;
   const others = fresh ? runnersUp(brief) : [];
   const repro = possibleReproduction(finding);
   return (
     <section className="verdict" aria-label="Verdict">
-      <p className="quiet">{verdict.kind === "cannot tell" ? "The marks leave open" : verdict.kind === "two dates" ? "Most likely a later reproduction" : "Most likely made in"}</p>
+      <p className="quiet">{verdict.kind === "cannot tell" ? "The marks leave open" : "Most likely made in"}</p>
       <h1 aria-live="polite">{capital(verdict.words)}</h1>
       <p className="odds">{verdict.kind === "cannot tell" ? "More marks are needed" : sayOdds(verdict.probability)}{whereOf(finding, makerName)}</p>
       <ul className="bounds">
@@ -39,20 +41,47 @@ export function VerdictBand({finding, brief, makerName, without}: VerdictProps) 
         {others.length > 0 && <li>then {others.join(", ")}</li>}
         {brief.noEarlier !== brief.noLater && <li>no earlier than <b>{short(brief.noEarlier)}</b>, no later than <b>{short(brief.noLater)}</b></li>}
       </ul>
-      {without && (
-        <p className="without" role="status">
-          Without {without.name}: <b>{sayMonth(without.brief.best.month)}</b> at best ({sayShare(without.brief.best.probability)}), 9 in 10 within {saySpan({from: without.brief.sets[1]!.runs[0]!.from, until: without.brief.sets[1]!.runs.at(-1)!.until})}
-        </p>
-      )}
+      {without && <Without {...without} />}
       {finding.odd.length > 0 && (
         <div className="odd-box">
           <b>{finding.odd.length === 1 ? "One odd mark." : `${finding.odd.length} odd marks.`}</b>{" "}
           {finding.odd.map(({says, probability, piece}) => `${capital(piece ? `probably ${says}` : says)} (${sayOdds(probability)}).`).join(" ")}
         </div>
       )}
-      {repro && <div className="odd-box"><b>One date or two?</b> A later reproduction is possible ({Math.round(repro.probability * 100)} in 100): {repro.words}.</div>}
+      {repro && <div className="odd-box"><b>One date or two?</b> A later reproduction is possible ({sayOdds(repro.probability)}): {repro.words}.</div>}
       {finding.unread.filter(({mark}) => mark !== rowsId).map(({text, why}) => <p key={text} className="quiet">“{text}” gives no date: {why}.</p>)}
     </section>
+  );
+}
+
+/** A later one made in an older look: when it was made comes first, then what it was made to look like. */
+function TwoDates({finding, where, without}: {finding: Finding; where: string; without: VerdictProps["without"]}) {
+  const {words, look, noEarlier, noLater, probability} = datesOf(finding);
+  const [later, older] = [namesOn(finding, "substance"), namesOn(finding, "look")];
+  return (
+    <section className="verdict" aria-label="Verdict">
+      <p className="quiet">Most likely a later reproduction ({sayOdds(finding.twoDates!.probability)}), made in</p>
+      <h1 aria-live="polite">{capital(words)}</h1>
+      <p className="odds">in the look of {look}{where}</p>
+      <ul className="bounds">
+        <li>if so, that date is good for {sayOdds(probability)}</li>
+        {noEarlier !== noLater && <li>made no earlier than <b>{short(noEarlier)}</b>, no later than <b>{short(noLater)}</b></li>}
+        <li>were it all of one date: {headline(finding).words}</li>
+      </ul>
+      {without && <Without {...without} />}
+      <div className="odd-box">
+        <b>Two dates.</b> {later.length > 0 && `What was copied looks older than what was put in: ${later.join(", ")}.`}{older.length > 0 && ` The look speaks through ${older.join(", ")}.`}
+      </div>
+    </section>
+  );
+}
+
+function Without({name, brief: {best, sets}}: NonNullable<VerdictProps["without"]>) {
+  const {runs} = sets[1]!;
+  return (
+    <p className="without" role="status">
+      Without {name}: <b>{sayMonth(best.month)}</b> at best ({sayShare(best.probability)}), 9 in 10 within {saySpan({from: runs[0]!.from, until: runs.at(-1)!.until})}
+    </p>
   );
 }
 

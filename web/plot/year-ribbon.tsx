@@ -7,6 +7,8 @@ export interface RibbonProps {
   readonly years: YearSpan;
   readonly width: number;
   readonly cell?: number;
+  /** The likelihood that is as dark as can be; that of the likeliest month when left out. Ribbons to be compared share it. */
+  readonly most?: number;
   /** A month that is pointed at. */
   readonly at?: MonthIndex | null;
   /** Said to those who do not see it. */
@@ -28,21 +30,25 @@ export function legendOf(most: number): readonly {readonly dark: number; readonl
   return [Math.sqrt(most / top), 0.5, 0.2].filter((dark, i, all) => i === 0 || dark < all[0]! * 0.8).map((dark) => ({dark, p: top * dark ** 2}));
 }
 
+/** Whether the likeliest month stands out: where all are alike, none is pointed out. */
+export const isMarked = ({posterior, best}: Pick<RibbonProps["brief"], "posterior" | "best">): boolean => best.probability * posterior.length > 3;
+
 /** How dark a cell is: by the square root, so that one in a hundred can still be seen; an answer that is open stays pale as a whole. */
 export const darkness = (p: number, most: number): number => Math.sqrt(p / Math.max(most, full));
 
-export function YearRibbon({brief: {first, posterior, best}, years, width, cell = 9, at = null, label}: RibbonProps) {
+export function YearRibbon({brief: {first, posterior, best}, years, width, cell = 9, most = best.probability, at = null, label}: RibbonProps) {
   const step = (width - gutter) / (years.until - years.from + 1);
   const height = 12 * cell;
+  const marked = isMarked({posterior, best});
   const cells = [];
   for (let year = years.from; year <= years.until; year++) {
     for (let m = 0; m < 12; m++) {
       const month = (january(year) + m) as MonthIndex;
       const p = posterior[month - first] ?? 0;
-      const dark = darkness(p, best.probability);
+      const dark = darkness(p, most);
       if (dark < 0.03) continue;
       cells.push(
-        <rect key={month} x={yearX(year, years, width) + 0.5} y={m * cell + 0.5} width={Math.max(1, step - 1)} height={cell - 1} fillOpacity={dark} className={month === best.month ? "cell best" : "cell"}>
+        <rect key={month} x={yearX(year, years, width) + 0.5} y={m * cell + 0.5} width={Math.max(1, step - 1)} height={cell - 1} fillOpacity={dark} className={marked && month === best.month ? "cell best" : "cell"}>
           <title>{`${sayMonth(month)}: ${Math.round(p * 1000) / 10} in 100`}</title>
         </rect>,
       );

@@ -8,7 +8,7 @@ export interface YearSpan {
 
 const leastYears = 12;
 
-/** The years that hold all but a thousandth, at least a dozen; the whole axis when asked for. */
+/** The years that hold all but one in a hundred, at least a dozen; the whole axis when asked for. */
 export function yearsShown({first, posterior}: Pick<Brief, "first" | "posterior">, whole: boolean): YearSpan {
   const year = (t: number) => 1900 + Math.floor((first + t) / 12);
   const all = {from: year(0), until: year(posterior.length - 1)};
@@ -17,8 +17,8 @@ export function yearsShown({first, posterior}: Pick<Brief, "first" | "posterior"
     let sum = 0;
     return posterior.findIndex((p) => (sum += p) > share);
   };
-  const low = edge(0.0005);
-  const high = edge(0.9995);
+  const low = edge(0.005);
+  const high = edge(0.995);
   let from = year(Math.max(0, low)) - 1;
   let until = year(high < 0 ? posterior.length - 1 : high) + 1;
   while (until - from + 1 < leastYears) {

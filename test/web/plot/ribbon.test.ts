@@ -4,7 +4,7 @@ import {renderToStaticMarkup} from "react-dom/server";
 import {expect, test} from "vitest";
 import {month, type Brief} from "../../../engine/index.ts";
 import {StitchLine} from "../../../web/plot/stitch-line.tsx";
-import {darkness, gutter, YearRibbon, yearX} from "../../../web/plot/year-ribbon.tsx";
+import {darkness, gutter, legendOf, YearRibbon, yearX} from "../../../web/plot/year-ribbon.tsx";
 import {yearsShown} from "../../../web/plot/year-scale.ts";
 
 const first = month(1960, 1);
@@ -36,6 +36,20 @@ test("an open answer stays pale, a sure one is as dark as can be", () => {
   expect(darkness(0.8, 0.8)).toBe(1);
   expect(darkness(1 / 1500, 1 / 1500)).toBeLessThan(0.12);
   expect(darkness(0, 0)).toBe(0);
+});
+
+test("ribbons to be compared share their darkest shade; the legend has shades that the answer has", () => {
+  const svg = renderToStaticMarkup(createElement(YearRibbon, {brief: briefOf({98: 0.2, 99: 0.2}), most: 0.8, years: {from: 1960, until: 1979}, width: 426, label: "months"}));
+  expect([...svg.matchAll(/fill-opacity="([\d.]+)" class="cell/g)].map(([, dark]) => Number(dark))).toEqual([0.5, 0.5]);
+  expect(legendOf(0.8)).toEqual([{dark: 1, p: 0.8}, {dark: 0.5, p: 0.2}, {dark: 0.2, p: expect.closeTo(0.032, 9)}]);
+  expect(legendOf(1 / 1500)).toEqual([{dark: expect.closeTo(Math.sqrt(12 / 1500), 9), p: expect.closeTo(1 / 1500, 9)}]);
+});
+
+test("where all months are alike none is marked; the month pointed at is framed", () => {
+  const flat = briefOf(Object.fromEntries(Array.from({length: 240}, (_, t) => [t, 1 / 240])));
+  expect(ribbon(flat)).not.toContain("cell best");
+  const svg = renderToStaticMarkup(createElement(YearRibbon, {brief: flat, at: month(1968, 3), years: {from: 1960, until: 1979}, width: 426, label: "months"}));
+  expect(svg).toContain(`<rect x="${gutter + 8 * 20 - 1}" y="17" width="22" height="11" class="ribbon-at"`);
 });
 
 test("the years shown hold all that matters, at least a dozen, and never run over the axis", () => {
