@@ -30,7 +30,7 @@ export function AlikeScreen() {
       <p role="status">{groups === null ? "Comparing …" : groups.length === 0 ? "No two garments on the rack look like one and the same." : `${groups.length} ${groups.length === 1 ? "group" : "groups"} that may be one garment entered twice, the likeliest first.`}</p>
       <ProblemList problems={problems} />
       {groups?.slice(0, shown).map((group) => <Group key={group.ids.join()} group={group} onChanged={load} onProblems={setProblems} />)}
-      {groups && groups.length > shown && <p><button type="button" onClick={() => setShown(shown + atOnce)}>{`Show ${Math.min(atOnce, groups.length - shown)} more`}</button></p>}
+      {groups && groups.length > shown && <p><button type="button" className="plain" onClick={() => setShown(shown + atOnce)}>{`Show ${Math.min(atOnce, groups.length - shown)} more`}</button></p>}
     </main>
   );
 }
@@ -52,7 +52,7 @@ function Group({group, onChanged, onProblems}: {group: Alike; onChanged: () => v
               <Cover row={{title: garment.title ?? "", number: garment.garment, type: garment.type ?? "", cover: photos[0]?.photo ?? null} satisfies Pick<RackRow, "title" | "number" | "type" | "cover">} />
               <Link href={`/examine/${record.id}`}><span className="code">{garment.garment}</span> {garment.title}</Link>
               <span>{dating?.words ?? "not dated yet"}</span>
-              <span className="quiet">{[place, `${Object.keys(garment.saw).length} marks`, `entered ${new Date(record.createdAt).toLocaleDateString()}`].filter(Boolean).join(" · ")}</span>
+              <span className="quiet">{[place, sayMarks(Object.keys(garment.saw).length), `entered ${new Date(record.createdAt).toLocaleDateString()}`].filter(Boolean).join(" · ")}</span>
               <button type="button" className="plain" onClick={() => void remove(record)}>Take this one off the rack</button>
             </li>
           );
@@ -61,3 +61,5 @@ function Group({group, onChanged, onProblems}: {group: Alike; onChanged: () => v
     </section>
   );
 }
+
+const sayMarks = (count: number) => (count === 1 ? "one mark" : `${count} marks`);

@@ -50,8 +50,8 @@ export function ArchiveScreen() {
         <p>What is on the rack now is moved away; a copy stays in the data folder, under backup.</p>
         <label className="narrow-tick"><input type="checkbox" checked={sure} onChange={({target}) => setSure(target.checked)} />Yes, clear this rack</label>
         <p className="panel-line">
-          <button type="button" disabled={!sure || busy} onClick={() => run(sendJson("POST", "/api/rack/empty", {keep: "nothing"}), "The rack is empty.")}>Empty rack</button>
-          <button type="button" disabled={!sure || busy} onClick={() => run(sendJson("POST", "/api/rack/empty", {keep: "demo"}), "The demo is on the rack.")}>Rack with the demo</button>
+          <button type="button" className="plain" disabled={!sure || busy} onClick={() => run(sendJson("POST", "/api/rack/empty", {keep: "nothing"}), "The rack is empty.")}>Empty rack</button>
+          <button type="button" className="plain" disabled={!sure || busy} onClick={() => run(sendJson("POST", "/api/rack/empty", {keep: "demo"}), "The demo is on the rack.")}>Rack with the demo</button>
         </p>
       </section>
     </main>

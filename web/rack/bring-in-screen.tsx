@@ -58,7 +58,8 @@ export function BringInScreen() {
   const take = (name: string, text: string) => {
     setDone(null);
     setTried(null);
-    setMapping(null);
+    // The same columns mean the same when only what stands in them was mended.
+    if (given?.text.split("\n", 1)[0] !== text.split("\n", 1)[0]) setMapping(null);
     setProblems(text.length > most ? [tooLong] : []);
     setGiven(text.trim() === "" || text.length > most ? null : {name, format: formatOf(name, text), text});
   };

@@ -50,7 +50,7 @@ export function ChangePanel({ids, places, tags, onDone, onClose}: ChangePanelPro
         <datalist id={`${name}-tags`}>{tags.map((one) => <option key={one} value={one} />)}</datalist>
         <p className="panel-line">
           <button type="submit" className="main" disabled={busy}>Change</button>
-          <button type="button" onClick={onClose}>{done === null ? "Leave as they are" : "Close"}</button>
+          <button type="button" className="plain" onClick={onClose}>{done === null ? "Leave as they are" : "Close"}</button>
         </p>
       </form>
       <ProblemList problems={problems} />

@@ -28,32 +28,43 @@ export function DateAgainPanel({ids, onDone, onClose}: {ids: readonly string[]; 
 
   return (
     <section className="panel" aria-label="Date again">
-      <h2>{ended === "no" ? `Dating ${sayGarments(ids.length)} again` : saidAtTheEnd(state, ended)}</h2>
+      <div className="panel-head">
+        <h2>{ended === "no" ? `Dating ${sayGarments(ids.length)} again` : saidAtTheEnd(state, ended)}</h2>
+        {ended !== "no" && <button type="button" className="plain" onClick={onClose}>Close</button>}
+      </div>
       {ended === "no" && (
         <>
           <progress max={Math.max(1, state.of)} value={state.done} aria-label="Garments dated" />
           <p className="panel-line">
             <span role="status">{`${state.done.toLocaleString()} of ${state.of.toLocaleString()}, ${state.moved.length} moved`}</span>
-            <button type="button" onClick={() => stop.current.abort()} disabled={stop.current.signal.aborted}>Stop</button>
+            <button type="button" className="plain" onClick={() => stop.current.abort()} disabled={stop.current.signal.aborted}>Stop</button>
           </p>
         </>
       )}
       <ProblemList problems={trouble} />
-      {state.moved.length > 0 && (
-        <ul className="moved">
-          {state.moved.map(({id, number, from, to, why}) => (
-            <li key={id}>
-              <Link href={`/examine/${id}`} className="code">{number}</Link>
-              <span>{from} <span aria-label="is now">→</span> <b>{to}</b></span>
-              <span className="quiet">{why}</span>
-            </li>
-          ))}
-        </ul>
-      )}
+      {[...byReason(state.moved)].map(([why, moved]) => (
+        <section key={why} aria-label={why}>
+          <p className="quiet">{why}</p>
+          <ul className="moved">
+            {moved.map(({id, number, from, to}) => (
+              <li key={id}>
+                <Link href={`/examine/${id}`} className="code">{number}</Link>
+                <span>{from} <span role="img" aria-label="is now">→</span> <b>{to}</b></span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
       <ProblemList problems={state.problems} />
-      {ended !== "no" && <p className="panel-line"><button type="button" onClick={onClose}>Close</button></p>}
     </section>
   );
+}
+
+/** A new edition often moves many for one reason, which is worth reading once. */
+function byReason(moved: DatedAgain["moved"]): Map<string, DatedAgain["moved"]> {
+  const reasons = new Map<string, DatedAgain["moved"]>();
+  for (const one of moved) reasons.set(one.why, [...(reasons.get(one.why) ?? []), one]);
+  return reasons;
 }
 
 function saidAtTheEnd({done, moved, same, problems, of}: DatedAgain, ended: string): string {

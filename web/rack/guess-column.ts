@@ -33,7 +33,8 @@ export function guessColumns(columns: readonly {readonly name: string; readonly 
   for (const {name, target} of columns) {
     if (target !== null) continue;
     const plain = name.toLowerCase().replace(/[^a-z]+/g, " ").trim();
-    const guess = words.find(([entry, names]) => !taken.has(entry) && names.includes(plain))?.[0] ?? "";
+    const free = words.filter(([entry]) => !taken.has(entry));
+    const guess = (free.find(([, names]) => names.includes(plain)) ?? free.find(([, names]) => plain.split(" ").some((word) => names.includes(word))))?.[0] ?? "";
     if (guess) taken.add(guess);
     guesses[name] = guess;
   }

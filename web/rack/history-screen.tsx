@@ -19,14 +19,11 @@ export function HistoryScreen({id}: {id: string}) {
 
   const last = steps?.at(-1);
   const act = async (path: string, body: object, done: string) => {
-    try {
-      await sendJson<GarmentRecord>("POST", `/api/garments/${id}/${path}`, {base: last!.rev, ...body});
-      setProblems([]);
-      setSaid(done);
-    } catch (error) {
-      setProblems(problemsOf(error));
-    }
+    const problems = await sendJson<GarmentRecord>("POST", `/api/garments/${id}/${path}`, {base: last!.rev, ...body}).then(() => [], problemsOf);
+    // First what stands now: the next press must go on top of it.
     await load();
+    setProblems(problems);
+    setSaid(problems.length === 0 ? done : "");
   };
   const title = last?.content.garment.title ?? "";
 

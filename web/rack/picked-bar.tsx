@@ -34,8 +34,8 @@ export function PickedBar({picked, total, query, places, tags, onChanged}: Picke
       <div className="picked-line">
         <b role="status">{`${sayGarments(ids.length)} picked`}</b>
         {ids.length < total && <button type="button" className="plain" onClick={() => void pickAll()}>{`Pick all ${total.toLocaleString()}`}</button>}
-        <button type="button" onClick={() => setOpen("change")} disabled={open !== null}>Change together</button>
-        <button type="button" onClick={() => setOpen("date")} disabled={open !== null}>Date again</button>
+        <button type="button" className="plain" onClick={() => setOpen("change")} disabled={open !== null}>Change together</button>
+        <button type="button" className="plain" onClick={() => setOpen("date")} disabled={open !== null}>Date again</button>
         <button type="button" className="plain" onClick={picked.letGo} disabled={open !== null}>Let go</button>
       </div>
     </aside>

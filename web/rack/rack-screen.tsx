@@ -78,6 +78,7 @@ function Spread({years: {first, garments}}: {years: {readonly first: number; rea
     return first + garments.findIndex((count) => (so += count) >= share * sum);
   };
   const [low, middle, high] = [reach(0.25), reach(0.5), reach(0.75)];
+  if (low === high) return <>At least half of them were made in <b>{low}</b>.</>;
   return <>Half of them were made from <b>{low}</b> to <b>{high}</b>, half before the end of <b>{middle}</b>.</>;
 }
 

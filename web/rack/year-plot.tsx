@@ -57,8 +57,8 @@ export function YearPlot({years, from, until, onRange}: YearPlotProps) {
             {year % 10 === 0 ? year : String(year % 100).padStart(2, "0")}
           </text>
         ))}
-        <Pin name={firstPin} year={shown.from} rest={scale.first} at={scale.x(shown.from ?? scale.first)} scale={scale} onMove={(year) => onRange({from: year, until: until === null ? null : Math.max(year, until)})} />
-        <Pin name={lastPin} year={shown.until} rest={scale.last} at={scale.x((shown.until ?? scale.last) + 1)} scale={scale} onMove={(year) => onRange({from: from === null ? null : Math.min(year, from), until: year})} />
+        <Pin name={firstPin} year={shown.from} rest={scale.first} at={Math.max(5, scale.x(shown.from ?? scale.first))} scale={scale} onMove={(year) => onRange({from: year, until: until === null ? null : Math.max(year, until)})} />
+        <Pin name={lastPin} year={shown.until} rest={scale.last} at={Math.min(width - 5, scale.x((shown.until ?? scale.last) + 1))} scale={scale} onMove={(year) => onRange({from: from === null ? null : Math.min(year, from), until: year})} />
       </svg>
     </div>
   );
@@ -75,7 +75,7 @@ function Bars({years, scale, from, until}: Range & {years: YearPlotProps["years"
   const most = Math.max(1e-9, ...years.garments);
   return years.garments.map((count, i) => {
     const year = years.first + i;
-    if (count < 0.005 || year < scale.first || year > scale.last) return null;
+    if (count < 0.005 || (count / most) * (axis - 14) < 0.3 || year < scale.first || year > scale.last) return null;
     const tall = Math.max(1.5, (count / most) * (axis - 14));
     const outside = (from !== null && year < from) || (until !== null && year > until);
     return (

@@ -18,7 +18,9 @@ export interface YearScale {
  * @param range  years that must be in sight whatever is there, because the range is set to them
  */
 export function yearScale(years: {readonly first: number; readonly garments: readonly number[]}, range: readonly (number | null)[], width: number): YearScale {
-  const worth = years.garments.flatMap((count, i) => (count >= 0.005 ? [years.first + i] : []));
+  // The thin tails of open dates would draw the plot out over a century in which next to nothing was made.
+  const least = Math.max(0.005, Math.max(0, ...years.garments) / 120);
+  const worth = years.garments.flatMap((count, i) => (count >= least ? [years.first + i] : []));
   const asked = range.filter((year) => year !== null);
   const sight = [...worth, ...asked];
   const [low, high] = sight.length > 0 ? [Math.min(...sight), Math.max(...sight)] : [1930, 2010];
@@ -31,7 +33,8 @@ export function yearScale(years: {readonly first: number; readonly garments: rea
     first, last, step,
     x: (year) => (year - first) * step,
     yearAt: (x) => Math.min(last, Math.max(first, first + Math.floor(x / step))),
-    figures: Array.from({length: last - first + 1}, (_, i) => first + i).filter((year) => year % every === 0),
+    // A figure at the very edge would be cut off.
+    figures: Array.from({length: last - first + 1}, (_, i) => first + i).filter((year) => year % every === 0 && (year - first + 0.5) * step > 14 && (last - year + 0.5) * step > 14),
   };
 }
 
