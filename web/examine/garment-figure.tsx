@@ -6,6 +6,7 @@ import {rowsPlace, type SeePlace} from "./marks.ts";
 
 /** So many looks are numbered on the drawing. */
 const most = 3;
+const nth = ["next", "second", "third"];
 
 export interface FigureProps {
   readonly garment: Garment;
@@ -22,7 +23,7 @@ export function GarmentFigure({garment, places, next, onOpen}: FigureProps) {
   const ranks = placeRanks(places, next);
   const done = places.filter((place) => looked(place) > 0).length;
   const state = (place: SeePlace) => ["spot", looked(place) > 0 ? "done" : "", ranks.get(place.id) === 1 ? "best" : ranks.has(place.id) ? "ranked" : ""].join(" ").trim();
-  const words = (place: SeePlace) => `${place.name}${looked(place) > 0 ? `, ${looked(place)} seen` : ", not looked at"}${ranks.has(place.id) ? `, look number ${ranks.get(place.id)}` : ""}`;
+  const words = (place: SeePlace) => `${place.name}${looked(place) > 0 ? `, ${looked(place)} seen` : ", not looked at"}${ranks.has(place.id) ? `, look here ${nth[ranks.get(place.id)! - 1]}` : ""}`;
   return (
     <section className="figure" aria-label="The garment">
       <header><h2>The garment</h2><span className="quiet">{done} of {places.length} places looked at</span></header>

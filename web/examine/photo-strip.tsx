@@ -35,7 +35,7 @@ export function PhotoStrip({content, places, onChange}: PhotoStripProps) {
           </li>
         ))}
         <li><PickPhotos words="Add photos" onFiles={(files) => void take(files)} /></li>
-        <li className="by-hand"><PickPhotos words="Take a photo" camera onFiles={(files) => void take(files)} /></li>
+        {matchMedia("(pointer: coarse)").matches && <li><PickPhotos words="Take a photo" camera onFiles={(files) => void take(files)} /></li>}
       </ul>
       <ProblemList problems={problems} />
       <p className="quiet">Drop them here or take them with the phone. The original is kept as it is; where it was taken is not handed on.</p>

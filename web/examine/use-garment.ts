@@ -36,6 +36,8 @@ const mostUndo = 200;
 const settleMs = 800;
 /** After a longer pause a new step of undoing begins. */
 const typingMs = 1200;
+/** What changes more at once was not typed, and is a step of its own. */
+const mostLetters = 2;
 
 function reduce(sheet: Sheet, act: Act): Sheet {
   if ("open" in act) return {...act.open, past: [], future: []};
@@ -54,7 +56,8 @@ function reduce(sheet: Sheet, act: Act): Sheet {
 function goesOn({typedAt, past, content}: Sheet, {content: next, at}: {readonly content: Content; readonly at?: number}): boolean {
   if (typedAt === undefined || at === undefined || at - typedAt > typingMs || past.length === 0) return false;
   const part = changedPart(content, next);
-  return part !== null && part === changedPart(past.at(-1)!, content);
+  const letters = Math.abs(JSON.stringify(next).length - JSON.stringify(content).length);
+  return part !== null && letters <= mostLetters && part === changedPart(past.at(-1)!, content);
 }
 
 /** A new garment, named by the minute. */
