@@ -1,5 +1,5 @@
 // The engine beside the page: examines whatever it is handed, the date first, the whole finding after.
-import {makeExaminer, parseMonth, rowsId, type Book, type Examiner, type Garment} from "../../engine/index.ts";
+import {makeExaminer, parseMonth, rowsId, type Book, type Examiner, type Garment, type Problem} from "../../engine/index.ts";
 import type {Ask, Told} from "./messages.ts";
 
 let examiner: Examiner | null = null;
@@ -11,16 +11,31 @@ self.onmessage = ({data}: MessageEvent<Ask>) => {
     examiner = makeExaminer(JSON.parse(data.books) as Book[], {today: parseMonth(data.today)!});
     return;
   }
-  const {id, garment, without} = data;
-  if (!examiner) return;
+  try {
+    answer(data);
+  } catch (error) {
+    // Unanswered, the page would wait for ever and ask nothing more.
+    tell({id: data.id, problems: [ourFault(error)]});
+  }
+};
+
+function answer({id, garment, without}: Exclude<Ask, {books: string}>): void {
   const asked = without === null ? garment : leftOut(garment, without);
-  const {finding: brief, problems} = examiner.brief(asked);
+  const {finding: brief, problems} = examiner!.brief(asked);
   if (problems) return tell({id, problems});
   tell({id, brief});
   if (without !== null) return;
-  const {finding} = examiner.examine(asked);
+  const {finding} = examiner!.examine(asked);
   if (finding) tell({id, finding});
-};
+}
+
+const ourFault = (error: unknown): Problem => ({
+  code: "screen/engine-fault",
+  at: "dating",
+  what: `the engine broke off (${error instanceof Error ? error.message : String(error)})`,
+  why: "that is a fault of ours; what is typed is kept",
+  fix: "take back the last change, or load the page again",
+});
 
 function leftOut(garment: Garment, mark: string): Garment {
   const {[mark === rowsId ? "rows" : mark]: _, ...saw} = garment.saw;

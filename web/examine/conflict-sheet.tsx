@@ -5,6 +5,7 @@ import type {Conflict} from "../offline/kept.ts";
 import {mergeContent, takeTheirs} from "../offline/merge.ts";
 import {Button} from "../ui/button.tsx";
 import {Dialog} from "../ui/dialog.tsx";
+import {sayValue} from "./say-value.ts";
 
 export interface ConflictProps {
   readonly conflict: Conflict;
@@ -22,9 +23,13 @@ export function ConflictSheet({conflict: {now, base}, mine, onSettle, onClose}: 
       <p>{now.changedBy} saved it meanwhile. What only one of you changed is kept from both.{clashes.length > 0 ? " Here you both changed the same:" : ""}</p>
       {clashes.map(({path, mine: own, theirs: other}, i) => (
         <fieldset key={path.join(".")} className="clash">
-          <legend>{path.filter((part) => part !== "garment" && part !== "saw").join(", ")}</legend>
-          <label><input type="radio" name={`clash-${i}`} checked={!theirs.has(i)} onChange={() => setTheirs(new Set([...theirs].filter((one) => one !== i)))} />mine: <b>{say(own)}</b></label>
-          <label><input type="radio" name={`clash-${i}`} checked={theirs.has(i)} onChange={() => setTheirs(new Set([...theirs, i]))} />theirs: <b>{say(other)}</b></label>
+          <legend>{sayPart(path)}</legend>
+          {([["mine", own], [`what ${now.changedBy} wrote`, other]] as const).map(([whose, value], side) => (
+            <label key={whose}>
+              <input type="radio" name={`clash-${i}`} checked={theirs.has(i) === (side === 1)} onChange={() => setTheirs(new Set(side === 1 ? [...theirs, i] : [...theirs].filter((one) => one !== i)))} />
+              <span><span className="quiet">{whose}</span><br />{sayValue(value)}</span>
+            </label>
+          ))}
         </fieldset>
       ))}
       <p><Button look="main" onClick={() => onSettle(settled)}>Save both together</Button></p>
@@ -32,4 +37,10 @@ export function ConflictSheet({conflict: {now, base}, mine, onSettle, onClose}: 
   );
 }
 
-const say = (value: unknown): string => (value === undefined || value === null || value === "" ? "nothing" : typeof value === "string" ? value : JSON.stringify(value));
+const partNames: Readonly<Record<string, string>> = {place: "kept where", note: "notes", type: "kind of garment", market: "sold in", garment: "number", rows: "rows of the label"};
+
+/** The part that clashes as the screen calls it. */
+function sayPart(path: readonly string[]): string {
+  const last = path.at(-1)!;
+  return partNames[last] ?? last;
+}

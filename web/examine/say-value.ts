@@ -1,0 +1,17 @@
+// A part of a garment's content in words, for showing two of them side by side.
+
+/**
+ * @example
+ * sayValue({cents: 12000, currency: "EUR"}) // -> "120.00 EUR"
+ * sayValue(["412-0318", {text: "3 8", at: "back"}]) // -> "412-0318; 3 8 (back)"
+ */
+export function sayValue(value: unknown): string {
+  if (value === undefined || value === null || value === "") return "nothing";
+  if (Array.isArray(value)) return value.length === 0 ? "nothing" : value.map(sayValue).join("; ");
+  if (typeof value !== "object") return String(value);
+  if ("cents" in value && "currency" in value) return `${(Number(value.cents) / 100).toFixed(2)} ${String(value.currency)}`;
+  if ("text" in value) return `${String(value.text)}${"at" in value && value.at ? ` (${String(value.at)})` : ""}`;
+  if ("either" in value) return Object.entries(value.either as Readonly<Record<string, number>>).map(([one, weight]) => `${one} (${weight})`).join(" or ");
+  if ("cells" in value) return (value.cells as readonly unknown[]).map((cell) => (typeof cell === "string" ? cell : `(${sayValue(cell)})`)).join("");
+  return Object.entries(value).map(([key, part]) => `${key}: ${sayValue(part)}`).join(", ");
+}
