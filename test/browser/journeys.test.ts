@@ -29,7 +29,7 @@ test("a first start begins with a walk-through, shown once, that can be gone thr
   await page.goto(shop.address);
   await page.getByRole("heading", {name: "A rack to try things on"}).waitFor();
   for (const heading of ["Examine", "Write down what you see", "Look next"]) {
-    await page.getByRole("button", {name: "Next"}).click();
+    await page.getByRole("button", {name: "Next", exact: true}).click();
     await page.getByRole("dialog").getByRole("heading", {name: heading}).waitFor();
   }
   await page.getByRole("button", {name: "Begin"}).click();
@@ -123,9 +123,9 @@ test("a photo goes in, is shown, and stays", async () => {
   await page.context().close();
 });
 
-test("two windows on one garment: the later save is told, and both changes are kept", async () => {
-  const [{id}] = (await find("0155")) as [RackPage["rows"][0]];
-  const [one, two] = [await shop.page(desk), await shop.page(desk)];
+test.each([["0155", desk], ["0166", phone]] as const)("two windows on one garment: the later save is told, and both changes are kept (%s)", async (number, viewport) => {
+  const [{id}] = (await find(number)) as [RackPage["rows"][0]];
+  const [one, two] = [await shop.page(viewport), await shop.page(viewport)];
   for (const page of [one, two]) {
     await page.goto(`${shop.address}/examine/${id}`);
     await page.locator(".ledger li").first().waitFor();
@@ -138,8 +138,8 @@ test("two windows on one garment: the later save is told, and both changes are k
   for (const page of [one, two]) await page.context().close();
 });
 
-test("everything is archived, the rack emptied, and all of it brought back", async () => {
-  const page = await shop.page(desk);
+test.each([["desk", desk], ["phone", phone]] as const)("everything is archived, the rack emptied, and all of it brought back, on a %s", async (_, viewport) => {
+  const page = await shop.page(viewport);
   const before = await (await fetch(`${shop.address}/api/rack?limit=500&sort=number&descending=false`)).json();
   const file = join(shop.folder, "rack.zip");
   writeFileSync(file, Buffer.from(await (await fetch(`${shop.address}/api/archive`)).arrayBuffer()));

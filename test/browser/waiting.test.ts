@@ -28,6 +28,7 @@ test("a garment hung up without a server waits under its own name, and hangs on 
   await page.getByLabel("Title").fill("Found at the market");
   await page.getByRole("button", {name: "Hang it on the rack"}).click();
   await page.getByText(/The change of garment market-1 waits on this device/).waitFor();
+  expect(await page.getByRole("button", {name: "Hang it on the rack"}).count()).toBe(0);
   await page.getByLabel("Kept where").fill("the van");
   await page.getByText("kept on this device until the server is back").waitFor();
   await page.reload();
