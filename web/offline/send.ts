@@ -30,9 +30,9 @@ export async function send(change: GarmentChange, again: boolean): Promise<Sent>
     if (response.status === 409 && isConflict(body)) {
       const {now} = body;
       const base = body.base ?? change.was;
-      if (same(now.content, change.content)) return {saved: now};
+      if (sameButDated(now.content, change.content)) return {saved: now};
       // The tool itself dates what hangs undated; that is nobody's change, and each save is dated anew anyway.
-      if (now.rev > change.base && onlyDatedSince(base, now.content)) return send({...change, base: now.rev, was: now.content}, again);
+      if (now.rev > change.base && base !== null && sameButDated(base, now.content)) return send({...change, base: now.rev, was: now.content}, again);
       return {conflict: {now, base}};
     }
     return {problems: problemsIn(body, response.status)};
@@ -47,7 +47,8 @@ const ask = (method: string, path: string, body: unknown): Promise<Response> =>
 // A proxy without its server, and a passphrase that must be given again, both mean: later.
 const isAbsent = ({status}: Response) => status === 401 || status === 429 || status === 502 || status === 503 || status === 504;
 
-const onlyDatedSince = (before: Content | null, now: Content) => before !== null && same({...before, dating: null}, {...now, dating: null});
+// The rack dates what it saves.
+const sameButDated = (a: Content, b: Content) => same({...a, dating: null}, {...b, dating: null});
 
 const isConflict = (body: unknown): body is {now: GarmentRecord; base: Content | null} => typeof body === "object" && body !== null && "now" in body;
 
@@ -62,7 +63,7 @@ async function findSame(content: Content): Promise<GarmentRecord | null> {
   const {rows} = (await page.json()) as {rows: {id: string; number: string}[]};
   for (const {id} of rows.filter(({number}) => number === content.garment.garment)) {
     const record = (await (await fetch(`/api/garments/${id}`)).json()) as GarmentRecord;
-    if (same(record.content, content)) return record;
+    if (sameButDated(record.content, content)) return record;
   }
   return null;
 }

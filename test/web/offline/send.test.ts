@@ -12,8 +12,8 @@ const change = {garment: "abcdefghijkl", base: 1, was: content(), content: conte
 function answers(...all: [status: number, body: unknown][]): unknown[] {
   const asked: unknown[] = [];
   vi.stubGlobal("localStorage", {getItem: () => null});
-  vi.stubGlobal("fetch", async (_path: string, {body}: {body: string}) => {
-    asked.push(JSON.parse(body));
+  vi.stubGlobal("fetch", async (path: string, request?: {body: string}) => {
+    asked.push(request ? JSON.parse(request.body) : path);
     const [status, answer] = all.shift()!;
     return new Response(JSON.stringify(answer), {status});
   });
@@ -44,4 +44,10 @@ test("a server that says no is told from one that is not there", async () => {
   expect(await send(change, false)).toEqual({unreachable: true, unanswered: false});
   vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no network")));
   expect(await send(change, false)).toEqual({unreachable: true, unanswered: true});
+});
+
+test("a new garment whose answer was lost is found on the rack, dated meanwhile, and not added twice", async () => {
+  const asked = answers([200, {rows: [{id: "abcdefghijkl", number: "1"}, {id: "mnopqrstuvwx", number: "12"}]}], [200, record(2, content({dating}))]);
+  expect((await send({garment: "new-1", base: 0, was: null, content: content(), what: "added"}, true)).saved?.id).toBe("abcdefghijkl");
+  expect(asked).toEqual(["/api/rack?text=1&limit=20", "/api/garments/abcdefghijkl"]);
 });
