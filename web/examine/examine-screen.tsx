@@ -33,11 +33,13 @@ export function ExamineScreen() {
   const open = useGarment(id, useCallback((hung: string) => go(`/examine/${hung}`, {replace: true}), [go]));
   const {content, change} = open;
   const {garment} = content;
+  // Its title and the like are no marks: writing them asks nothing of the engine.
+  const examined = useMemo(() => garment, [garment.saw, garment.maker, garment.market, garment.type]);
   // Photos arrive later than they were sent for: they are added to what stands there then.
   const latest = useRef(content);
   latest.current = content;
   const {books, problems: noBooks} = useBooks();
-  const {brief, finding, problems} = useFinding(garment);
+  const {brief, finding, problems} = useFinding(examined);
   const [place, setPlace] = useState<{id: string; mark: string | null} | null>(null);
   const [pointed, point] = useState<string | null>(null);
   const [pinned, pin] = useState<string | null>(null);
@@ -48,7 +50,7 @@ export function ExamineScreen() {
   const places = useMemo(() => placesFor(held), [held]);
   const leftOut = pointed ?? pinned;
   const known = leftOut !== null && (leftOut === "rows" ? garment.saw.rows !== undefined : garment.saw[leftOut] !== undefined);
-  const without = useWithout(garment, known ? leftOut : null);
+  const without = useWithout(examined, known ? leftOut : null);
   const setGarment = (next: typeof garment) => change({...content, garment: next});
   const addTo = (how: (now: Content) => Content) => {
     latest.current = how(latest.current);
@@ -65,7 +67,7 @@ export function ExamineScreen() {
     const found = places.find(({marks}) => marks.some((mark) => mark.id === look.id));
     if (found) setPlace({id: found.id, mark: look.id});
   };
-  useKeys({undo: () => open.undo?.(), redo: () => open.redo?.(), next: () => finding?.next[0] && openLook(finding.next[0]), row: addRow, help: () => showKeys(true)});
+  useKeys({undo: () => open.undo?.(), redo: () => open.redo?.(), next: () => finding?.next[0] && openLook(finding.next[0]), row: addRow, find: () => document.querySelector<HTMLInputElement>(".find-mark input")?.focus(), help: () => showKeys(true)});
   const sheet = place && places.find((one) => one.id === place.id);
 
   return (

@@ -8,12 +8,15 @@ export interface KeyWays {
   redo(): void;
   next(): void;
   row(): void;
+  find(): void;
   help(): void;
 }
 
 const told = [
   ["n", "open the best next look"],
   ["r", "type another row of the label"],
+  ["/", "find a mark by words"],
+  ["arrows", "on the ribbon: read it month by month; Home is the likeliest"],
   ["Ctrl z", "undo"],
   ["Ctrl Shift z", "redo"],
   ["Tab, Enter", "go to a place, a line or a character, and open it"],
@@ -21,7 +24,7 @@ const told = [
   ["?", "this list"],
 ] as const;
 
-export function useKeys({undo, redo, next, row, help}: KeyWays): void {
+export function useKeys({undo, redo, next, row, find, help}: KeyWays): void {
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       const typing = event.target instanceof HTMLElement && event.target.matches("input, textarea, select");
@@ -30,7 +33,7 @@ export function useKeys({undo, redo, next, row, help}: KeyWays): void {
         return event.shiftKey ? redo() : undo();
       }
       if (typing || event.ctrlKey || event.metaKey || event.altKey || document.querySelector("dialog[open]")) return;
-      const way = {n: next, r: row, "?": help}[event.key];
+      const way = {n: next, r: row, "/": find, "?": help}[event.key];
       if (!way) return;
       event.preventDefault();
       way();
