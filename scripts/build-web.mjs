@@ -8,16 +8,43 @@ import {fileURLToPath} from "node:url";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const sources = ["web", "engine", "commands", "rulebooks", "store", "package-lock.json"];
 const mark = path.join(root, "dist-web", ".built");
+const lock = path.join(root, ".cache", "building-screens");
+/** A build that takes longer has been killed. */
+const longest = 120_000;
 
 /** @returns whether the screens are there */
 export function buildWeb() {
   const wanted = hashOf(sources);
-  if (fs.existsSync(mark) && fs.readFileSync(mark, "utf8") === wanted) return true;
+  const isBuilt = () => fs.existsSync(mark) && fs.readFileSync(mark, "utf8") === wanted;
+  if (isBuilt()) return true;
+  // Test files run side by side: one builds, the others wait for it.
+  while (!claim()) Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 200);
+  try {
+    return isBuilt() || build(wanted);
+  } finally {
+    fs.rmSync(lock, {recursive: true, force: true});
+  }
+}
+
+function build(wanted) {
   console.error("Building the screens ...");
   const {status} = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "web", "--config", "web/vite.config.ts", "--logLevel", "warn"], {cwd: root, stdio: ["ignore", 2, 2], env: {...process.env, NODE_ENV: "production"}});
   if (status !== 0) return false;
   fs.writeFileSync(mark, wanted);
   return true;
+}
+
+/** Whether the build is ours to do. */
+function claim() {
+  fs.mkdirSync(path.dirname(lock), {recursive: true});
+  try {
+    fs.mkdirSync(lock);
+    return true;
+  } catch {
+    const since = fs.statSync(lock, {throwIfNoEntry: false})?.mtimeMs;
+    if (since !== undefined && Date.now() - since > longest) fs.rmSync(lock, {recursive: true, force: true});
+    return false;
+  }
 }
 
 function hashOf(names) {

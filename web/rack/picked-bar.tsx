@@ -31,13 +31,13 @@ export function PickedBar({picked, total, query, places, tags, onChanged}: Picke
       {open === "change" && <ChangePanel ids={ids} places={places} tags={tags} onDone={onChanged} onClose={() => setOpen(null)} />}
       {open === "date" && <DateAgainPanel ids={ids} onDone={onChanged} onClose={() => setOpen(null)} />}
       <ProblemList problems={problems} />
-      <div className="picked-line">
+      {open === null && <div className="picked-line">
         <b role="status">{`${sayGarments(ids.length)} picked`}</b>
         {ids.length < total && <button type="button" className="plain" onClick={() => void pickAll()}>{`Pick all ${total.toLocaleString()}`}</button>}
-        <button type="button" className="plain" onClick={() => setOpen("change")} disabled={open !== null}>Change together</button>
-        <button type="button" className="plain" onClick={() => setOpen("date")} disabled={open !== null}>Date again</button>
-        <button type="button" className="plain" onClick={picked.letGo} disabled={open !== null}>Let go</button>
-      </div>
+        <button type="button" className="plain" onClick={() => setOpen("change")}>Change together</button>
+        <button type="button" className="plain" onClick={() => setOpen("date")}>Date again</button>
+        <button type="button" className="plain" onClick={picked.letGo}>Let go</button>
+      </div>}
     </aside>
   );
 }
