@@ -22,6 +22,7 @@ import {PhotoStrip} from "./photo-strip.tsx";
 import {PlaceSheet} from "./place-sheet.tsx";
 import {RibbonPanel} from "./ribbon-panel.tsx";
 import {SavingNote} from "./saving-note.tsx";
+import {ShortVerdict} from "./short-verdict.tsx";
 import {TakeOff} from "./take-off.tsx";
 import {blank, useGarment} from "./use-garment.ts";
 import {VerdictBand} from "./verdict-band.tsx";
@@ -80,6 +81,7 @@ export function ExamineScreen() {
           <RibbonPanel finding={finding} brief={brief} books={held} shown={without} pointed={pointed} pinned={pinned} onPoint={point} onPin={pin} />
         </div>
       )}
+      <ShortVerdict finding={finding} />
       {id === null && open.ready && (
         <p className="hang-line"><Button look="main" onClick={open.hang}>Hang it on the rack</Button> <span className="quiet">Until then it is kept on this device.</span> {(open.undo || Object.keys(garment.saw).length > 0) && <Button look="quiet" onClick={() => change(blank())}>Begin anew</Button>}</p>
       )}

@@ -39,7 +39,11 @@ export function GarmentFigure({garment, places, next, onOpen}: FigureProps) {
             );
           })}
         </div>
-        <p className="figure-key quiet"><span className="spot done"><span aria-hidden="true" /></span>looked at <span className="spot best"><span aria-hidden="true" data-rank="1" /></span>look here next <span className="spot"><span aria-hidden="true" /></span>not yet</p>
+        <p className="figure-key quiet">
+          <span><span className="spot done"><span aria-hidden="true" /></span>looked at</span>
+          <span><span className="spot best"><span aria-hidden="true" data-rank="1" /></span>look next</span>
+          <span><span className="spot"><span aria-hidden="true" /></span>not yet</span>
+        </p>
         <ul className="figure-beside">
           {beside.map((place) => <li key={place.id}><button type="button" className={looked(place) > 0 ? "plain done" : "plain"} onClick={() => onOpen(place.id, null)}>{looked(place) > 0 ? "✓ " : ranks.has(place.id) ? `${ranks.get(place.id)} ` : ""}{place.name}</button></li>)}
         </ul>

@@ -7,7 +7,7 @@ import {yearsShown, type YearSpan} from "../plot/year-scale.ts";
 import {oddChance, windowOf, wordsOf} from "./mark-line.ts";
 import {RibbonReader} from "./ribbon-reader.tsx";
 import {sayShare} from "./say-share.ts";
-import {twoRibbons, type Months} from "./two-dates.ts";
+import {isOfTwoDates, twoRibbons, type Months} from "./two-dates.ts";
 import {useWide} from "./use-wide.ts";
 
 export interface RibbonPanelProps {
@@ -30,11 +30,12 @@ export function RibbonPanel({finding, brief, books, shown, pointed, pinned, onPo
   const both = shown !== null && pinned !== null && (pointed === null || pointed === pinned);
   const left = pointed ?? pinned;
   const name = left !== null && finding ? nameOf(finding, left) : null;
+  const ofOne = finding && isOfTwoDates(finding) ? ", were it all of one date" : "";
   const two = finding && !shown ? twoRibbons(finding) : null;
   const ribbons: readonly Captioned[] = two
     ? [{caption: "Made", months: two.made}, {caption: "In the look of", months: two.look}]
     : both
-      ? [{caption: `With ${name}`, months: brief}, {caption: "Without it", months: shown}]
+      ? [{caption: `With ${name}${ofOne}`, months: brief}, {caption: "Without it", months: shown}]
       : [{caption: null, months: shown ?? brief}];
   // A line that is only pointed at moves no years: the eye stays where it is.
   const years = ribbons.length > 1 ? ribbons.map(({months}) => yearsShown(months, whole)).reduce(joined) : yearsShown(brief, whole);
@@ -71,7 +72,7 @@ export function RibbonPanel({finding, brief, books, shown, pointed, pinned, onPo
       <div className="quiet ribbon-note">
         <Legend most={most} />
         <span>
-          {both ? "Pinned: press its line again to let go. " : shown ? `Shown without ${name}. ` : finding && finding.ledger.length > 0 ? "Point at a line to see the date without that mark; press to compare both. " : ""}
+          {both ? "Pinned: press its line again to let go. " : shown ? `Shown without ${name}${ofOne}. ` : finding && finding.ledger.length > 0 ? "Point at a line to see the date without that mark; press to compare both. " : ""}
           <button type="button" className="quiet" onClick={() => setWhole(!whole)}>{whole ? "The years that matter" : "All years"}</button>
         </span>
       </div>

@@ -68,7 +68,7 @@ function TwoDates({finding, where, without}: {finding: Finding; where: string; w
         {noEarlier !== noLater && <li>made no earlier than <b>{short(noEarlier)}</b>, no later than <b>{short(noLater)}</b></li>}
         <li>were it all of one date: {headline(finding).words}</li>
       </ul>
-      {without && <Without {...without} />}
+      {without && <Without {...without} ifOne />}
       <div className="odd-box">
         <b>Two dates.</b> {later.length > 0 && `What was copied looks older than what was put in: ${later.join(", ")}.`}{older.length > 0 && ` The look speaks through ${older.join(", ")}.`}
       </div>
@@ -76,11 +76,11 @@ function TwoDates({finding, where, without}: {finding: Finding; where: string; w
   );
 }
 
-function Without({name, brief: {best, sets}}: NonNullable<VerdictProps["without"]>) {
+function Without({name, brief: {best, sets}, ifOne = false}: NonNullable<VerdictProps["without"]> & {readonly ifOne?: boolean}) {
   const {runs} = sets[1]!;
   return (
     <p className="without" role="status">
-      Without {name}: <b>{sayMonth(best.month)}</b> at best ({sayShare(best.probability)}), 9 in 10 within {saySpan({from: runs[0]!.from, until: runs.at(-1)!.until})}
+      Without {name}{ifOne && ", were it all of one date"}: <b>{sayMonth(best.month)}</b> at best ({sayShare(best.probability)}), 9 in 10 within {saySpan({from: runs[0]!.from, until: runs.at(-1)!.until})}
     </p>
   );
 }
