@@ -5,6 +5,7 @@ export default defineConfig({
     include: ["test/**/*.test.ts"],
     testTimeout: 120_000,
     hookTimeout: 300_000,
+    expect: {poll: {timeout: 20_000}},
     maxWorkers: 2,
     reporters: ["default", "./scripts/reporter.mjs"],
   },
