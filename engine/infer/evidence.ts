@@ -2,8 +2,7 @@
 import type {PrintedRow} from "../cell/printed-row.ts";
 import type {Observation, SeenText} from "../mark/observation.ts";
 import type {ReadyMark} from "../mark/ready-mark.ts";
-import {parseFreely} from "../row/free.ts";
-import type {RowGrammar} from "../row/layout.ts";
+import {chanceUnread} from "../row/free.ts";
 import type {RepeatMark} from "../rule/schema.ts";
 import type {MonthIndex} from "../units.ts";
 import type {Span} from "../window/window.ts";
@@ -84,11 +83,10 @@ function isNothing(seen: Observation): boolean {
 
 /** Chance of rows on the label of a maker without a book: extra rows of unknown layout, the same in every month. */
 function unlistedRows(rows: readonly PrintedRow[]): number {
-  return rows.reduce((product, row) => product * usualExtra * parseFreely(row, noGrammar).reduce((sum, {chance}) => sum + chance, 0), 1 - usualExtra);
+  return rows.reduce((product, row) => product * usualExtra * chanceUnread(row), 1 - usualExtra);
 }
 
 const usualExtra = 0.05;
-const noGrammar: RowGrammar = {schemes: [], codes: {plant: null, lot: null, fabric: null}, figures: {size: [2, 2], inspector: [1, 2], other: [1, 4]}};
 
 /**
  * Sorts what was seen for one maker.

@@ -60,6 +60,15 @@ export function parseFreely(row: PrintedRow, grammar: RowGrammar): RowParse[] {
   return result.filter(({chance, date}) => !date || chance * date.most > best * trifle);
 }
 
+const unknownMaker: RowGrammar = {schemes: [], codes: {plant: null, lot: null, fabric: null}, figures: {size: [2, 2], inspector: [1, 2], other: [1, 4]}};
+
+/**
+ * Chance of a row of unknown layout on the label of a maker of whom nothing is known: the same in every month, since no scheme reads its dates.
+ */
+export function chanceUnread(row: PrintedRow): number {
+  return parseFreely(row, unknownMaker).reduce((sum, {chance, date}) => sum + chance * (date ? date.unknown : 1), 0);
+}
+
 /** The likeliest of many; a row so long that it can be read in tens of thousands of ways says nothing anyway. */
 function likeliest(placed: readonly Placed[], most: number): readonly Placed[] {
   if (placed.length <= most) return placed;

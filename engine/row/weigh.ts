@@ -88,7 +88,6 @@ function addWay(into: Float64Array, dates: Float64Array | null, dateless: number
   else for (let t = from; t < until; t++) into[t]! += dates![t]!;
 }
 
-
 /** What the dates of a group make of the months, its ways without a date added; null when none of its ways has a date. */
 function datesOf(group: ParseGroup, {n, from, until, dating}: RowContext): Float64Array | null {
   if (group.dated.length === 0) return null;
