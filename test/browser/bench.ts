@@ -20,7 +20,7 @@ export interface Workshop {
   readonly folder: string;
   readonly browser: Browser;
   /** A page that was walked through already. Faults of the page fail the test that looks at `faults`. */
-  page(viewport: {width: number; height: number}, more?: {colorScheme?: "light" | "dark"; walk?: boolean}): Promise<Page>;
+  page(viewport: {width: number; height: number}, more?: {colorScheme?: "light" | "dark"; walk?: boolean; /** false: no service worker, so that requests can be held back. */ offline?: boolean}): Promise<Page>;
   readonly faults: string[];
   stopServer(): Promise<void>;
   startServer(): Promise<void>;
@@ -45,8 +45,8 @@ export async function openWorkshop(): Promise<Workshop> {
     get address() {
       return `http://127.0.0.1:${server.port}`;
     },
-    async page(viewport, {colorScheme = "light", walk = false} = {}) {
-      const context = await browser.newContext({viewport, colorScheme, reducedMotion: "reduce"});
+    async page(viewport, {colorScheme = "light", walk = false, offline = true} = {}) {
+      const context = await browser.newContext({viewport, colorScheme, reducedMotion: "reduce", serviceWorkers: offline ? "allow" : "block"});
       if (!walk) await context.addInitScript(() => localStorage.setItem("ticking.walked", "1"));
       const page = await context.newPage();
       page.setDefaultTimeout(30_000);

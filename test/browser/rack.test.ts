@@ -83,6 +83,24 @@ test.each([["desk", desk], ["phone", phone]] as const)("garments are picked, cha
   await page.context().close();
 });
 
+test("while all are still being picked nothing can be done with the few picked so far", async () => {
+  const page = await shop.page(desk, {offline: false});
+  await page.goto(`${shop.address}/rack?text=desk&layout=list`);
+  await page.getByLabel("Pick DESK1").check();
+  let letThrough = () => {};
+  const held = new Promise<void>((resolve) => (letThrough = resolve));
+  await page.route(/\/api\/rack\?.*limit=500/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.getByRole("button", {name: "Pick all 3"}).click();
+  for (const name of ["Change together", "Date again", "Let go"]) expect([name, await page.getByRole("button", {name}).isDisabled()]).toEqual([name, true]);
+  letThrough();
+  await page.getByText("3 garments picked").waitFor();
+  expect(await page.getByRole("button", {name: "Date again"}).isDisabled()).toBe(false);
+  await page.context().close();
+});
+
 test("a book is edited on screen, and dating again says which dates moved and why", async () => {
   const page = await shop.page(desk);
   await page.goto(`${shop.address}/books/marrowfield/edit`);

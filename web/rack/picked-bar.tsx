@@ -24,7 +24,14 @@ export function PickedBar({picked, total, query, places, tags, onChanged}: Picke
   const [open, setOpen] = useState<"change" | "date" | null>(null);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const ids = [...picked.ids];
-  const pickAll = () => idsOf(query).then(picked.pickAll, (error: unknown) => setProblems(problemsOf(error)));
+  // Until all ids are here, what is picked is not what its owner meant: nothing may be done with it.
+  const [picking, setPicking] = useState(false);
+  const pickAll = async () => {
+    setPicking(true);
+    setProblems([]);
+    await idsOf(query).then(picked.pickAll, (error: unknown) => setProblems(problemsOf(error)));
+    setPicking(false);
+  };
   if (ids.length === 0) return null;
   return (
     <aside className="picked-bar" aria-label="Picked garments">
@@ -32,11 +39,11 @@ export function PickedBar({picked, total, query, places, tags, onChanged}: Picke
       {open === "date" && <DateAgainPanel ids={ids} onDone={onChanged} onClose={() => setOpen(null)} />}
       <ProblemList problems={problems} />
       {open === null && <div className="picked-line">
-        <b role="status">{`${sayGarments(ids.length)} picked`}</b>
-        {ids.length < total && <button type="button" className="plain" onClick={() => void pickAll()}>{`Pick all ${total.toLocaleString()}`}</button>}
-        <button type="button" className="plain" onClick={() => setOpen("change")}>Change together</button>
-        <button type="button" className="plain" onClick={() => setOpen("date")}>Date again</button>
-        <button type="button" className="plain" onClick={picked.letGo}>Let go</button>
+        <b role="status">{picking ? "Picking all …" : `${sayGarments(ids.length)} picked`}</b>
+        {ids.length < total && <button type="button" className="plain" disabled={picking} onClick={() => void pickAll()}>{`Pick all ${total.toLocaleString()}`}</button>}
+        <button type="button" className="plain" disabled={picking} onClick={() => setOpen("change")}>Change together</button>
+        <button type="button" className="plain" disabled={picking} onClick={() => setOpen("date")}>Date again</button>
+        <button type="button" className="plain" disabled={picking} onClick={picked.letGo}>Let go</button>
       </div>}
     </aside>
   );
