@@ -106,7 +106,11 @@ export function ExamineScreen() {
         </div>
         <Ledger finding={finding} books={books} />
       </div>
-      <footer className="notice">{notice} Old garments can carry mould and moth-ball fumes: air them before handling.</footer>
+      <footer className="notice">
+        <p>{notice} Where money or authenticity is at stake, ask a qualified appraiser.</p>
+        <p>Old cloth, dyes, moth-balls and metal parts can carry mould, poisons and lead: air a garment before handling it, wash your hands, keep it from small children.</p>
+        <p>Old children's clothes, nightwear above all, may not meet today's law on flammability and cords: before selling or giving one on, ask the authority where you are.</p>
+      </footer>
       {sheet && <PlaceSheet key={sheet.id} place={sheet} garment={garment} first={place.mark} order={(finding?.next ?? []).map((look) => look.id)} content={content} onChange={setGarment} onContent={addTo} onRows={() => (setPlace(null), toRows())} onClose={() => setPlace(null)} />}
       {open.conflict && !later && <ConflictSheet conflict={open.conflict} mine={content} onSettle={open.settle} onClose={() => setLater(true)} />}
       {open.conflict && later && <p className="newer"><Button look="quiet" onClick={() => setLater(false)}>Somebody else saved this garment, too: put both together</Button></p>}
