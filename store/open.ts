@@ -2,7 +2,7 @@
 import {accessSync, constants, mkdirSync} from "node:fs";
 import {join} from "node:path";
 import {StoreFault} from "./fault.ts";
-import {folderClosed} from "./problems.ts";
+import {dataDamaged, folderClosed} from "./problems.ts";
 import {openDatabase, type Database} from "./sqlite/database.ts";
 import {migrate} from "./sqlite/migrate.ts";
 import {sqliteStore} from "./sqlite/sqlite-store.ts";
@@ -13,7 +13,7 @@ export const partsOf = (folder: string) => ({database: join(folder, "ticking.sql
 
 /**
  * Opens the rack in a folder; the folder is made when it is not there.
- * @throws StoreFault when the folder cannot be used, or was written by a newer program
+ * @throws StoreFault when the folder cannot be used, its database is damaged, or it was written by a newer program
  */
 export async function openStore(folder: string): Promise<Store> {
   return sqliteStore(openFiles(folder));
@@ -31,8 +31,13 @@ export function openFiles(folder: string): Database {
     return db;
   } catch (error) {
     db?.close();
-    throw error instanceof StoreFault ? error : new StoreFault([folderClosed(folder, reasonOf(error))]);
+    if (error instanceof StoreFault) throw error;
+    const reason = reasonOf(error);
+    throw new StoreFault([damaged.test(reason) ? dataDamaged(database, reason) : folderClosed(folder, reason)]);
   }
 }
+
+/** Words of SQLITE_NOTADB and SQLITE_CORRUPT. Source: SQLite, "Result and Error Codes" (sqlite.org/rescode.html), and sqlite3_errstr of 3.53. */
+const damaged = /file is not a database|malformed/;
 
 const reasonOf = (error: unknown) => (error instanceof Error ? error.message.replace(/^E[A-Z]+: /, "").split(",")[0]! : String(error));

@@ -9,6 +9,15 @@ export const newerData = (folder: string, shape: number, known: number): Problem
   fix: "install the newer ticking again, or restore a backup from before",
 });
 
+export const dataDamaged = (database: string, reason: string): Problem => ({
+  code: "store/data-damaged",
+  at: database,
+  what: `the database of the rack is damaged (${reason})`,
+  why: "it cannot be read as it is, and writing on could spoil what is left; nothing was changed",
+  fix: "leave the folder as it is, make a copy of it, and then put the newest file of its backups in the place of the database",
+  see: "docs/guide/rack.md#backups",
+});
+
 export const folderClosed = (folder: string, reason: string): Problem => ({
   code: "store/folder-closed",
   at: folder,

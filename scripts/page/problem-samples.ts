@@ -163,6 +163,7 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
   }),
   sampled("What is kept", store, {
     newerData: [["shop", 9, 2]],
+    dataDamaged: [["shop/ticking.sqlite", "file is not a database"]],
     folderClosed: [["shop", "permission denied"]],
     diskFull: [["shop"]],
     diskFailing: [["shop"]],

@@ -99,6 +99,24 @@ test("a folder that cannot be used is named, with what to do", async () => {
   await expect(openStore(path)).rejects.toThrow(/cannot be used .* To fix: .*--data/);
 });
 
+test.each<[string, (bytes: Buffer) => Buffer]>([
+  ["something else stands in its place", () => Buffer.from("this is no database, however long one reads on in it ".repeat(40))],
+  ["it was cut off", (bytes) => bytes.subarray(0, 20_000)],
+])("a damaged database is named with its backups, and left as it is: %s", async (_, spoil) => {
+  const store = await openStore(folder());
+  await store.save(save("1"));
+  const path = folder();
+  mkdirSync(path);
+  const {database} = partsOf(path);
+  // A backup is one whole file, without a log from which pages could still be read.
+  await store.backup(database);
+  await store.close();
+  const spoilt = spoil(readFileSync(database));
+  writeFileSync(database, spoilt);
+  await expect(openStore(path)).rejects.toThrow(/is damaged .* To fix: .*newest file of its backups/);
+  expect(readFileSync(database).equals(spoilt)).toBe(true);
+});
+
 test.skipIf(process.getuid?.() === 0)("a folder that may not be written to is named", async () => {
   const path = folder();
   mkdirSync(path);
