@@ -26,7 +26,7 @@ interface Folder {
 }
 
 /** Packages made for a browser. */
-const webPackages = ["react", "react-dom", "wouter", "idb", "@tanstack/react-virtual", "csv-parse", "zod", "vite", "@vitejs/plugin-react", "@fontsource-variable/source-serif-4", "@fontsource-variable/instrument-sans"];
+const webPackages = ["onnxruntime-web", "react", "react-dom", "wouter", "idb", "@tanstack/react-virtual", "csv-parse", "zod", "vite", "@vitejs/plugin-react", "@fontsource-variable/source-serif-4", "@fontsource-variable/instrument-sans"];
 
 /** All that the commands and the screens may know of the store: its shapes and its interface, never a driver. */
 const storeFace = ["store/model.ts", "store/store.ts"];
@@ -34,14 +34,18 @@ const storeFace = ["store/model.ts", "store/store.ts"];
 const folders: Readonly<Record<string, Folder>> = {
   engine: {folders: [], packages: ["zod"], why: "the engine is pure arithmetic that must run anywhere, and stands below everything else"},
   rulebooks: {folders: ["engine"], packages: ["yaml", "zod", "node:fs", "node:path", "node:url"], why: "rule books are data with a loader: they know the engine and nothing above it"},
-  store: {folders: ["engine"], packages: ["*"], why: "what is kept must open without today's rule books, and knows nothing of those who show it"},
-  commands: {folders: ["engine", "rulebooks", "store"], packages: ["zod", "csv-parse"], why: "commands serve the terminal, a server and a browser alike: they know neither files nor screens"},
-  server: {folders: ["engine", "rulebooks", "store", "commands"], packages: ["*"], why: "the server turns requests into commands; it knows neither the terminal nor the screens"},
-  web: {folders: ["engine", "rulebooks", "store", "commands"], packages: webPackages, why: "the screens run in a browser, and talk to the server over HTTP alone"},
-  cli: {folders: ["engine", "rulebooks", "store", "commands", "server"], packages: ["*"], why: "the terminal builds on commands; tests and measurements build on it, not the other way round"},
-  scripts: {folders: ["engine", "rulebooks", "store", "commands", "server", "web", "cli"], packages: ["*"], why: "nothing but tests and measurements may import tests and measurements"},
-  bench: {folders: ["engine", "rulebooks", "store", "commands", "server", "web", "cli", "scripts", "test"], packages: ["*"], why: ""},
-  test: {folders: ["engine", "rulebooks", "store", "commands", "server", "web", "cli", "scripts", "bench"], packages: ["*"], why: ""},
+  reader: {folders: ["engine"], packages: ["zod", "onnxruntime-web", "sharp"], why: "a reader turns a photo into rows with doubt; it knows no book, no store and no screen"},
+  state: {folders: ["engine"], packages: ["zod"], why: "measures, flaws and grades are pure rules that must run anywhere"},
+  worth: {folders: ["engine", "state"], packages: ["zod"], why: "prices are pure arithmetic that must run anywhere"},
+  paper: {folders: ["engine", "rulebooks", "store", "state", "worth", "commands"], packages: ["*"], why: "paper is made from what is known of a garment, and knows no server and no screen"},
+  store: {folders: ["engine", "reader", "state", "worth"], packages: ["*"], why: "what is kept must open without today's rule books, and knows nothing of those who show it"},
+  commands: {folders: ["engine", "rulebooks", "store", "reader", "state", "worth"], packages: ["zod", "csv-parse"], why: "commands serve the terminal, a server and a browser alike: they know neither files nor screens"},
+  server: {folders: ["engine", "rulebooks", "store", "reader", "state", "worth", "paper", "commands"], packages: ["*"], why: "the server turns requests into commands; it knows neither the terminal nor the screens"},
+  web: {folders: ["engine", "rulebooks", "store", "reader", "state", "worth", "commands"], packages: webPackages, why: "the screens run in a browser, and talk to the server over HTTP alone"},
+  cli: {folders: ["engine", "rulebooks", "store", "reader", "state", "worth", "paper", "commands", "server"], packages: ["*"], why: "the terminal builds on commands; tests and measurements build on it, not the other way round"},
+  scripts: {folders: ["engine", "rulebooks", "store", "reader", "state", "worth", "paper", "commands", "server", "web", "cli"], packages: ["*"], why: "nothing but tests and measurements may import tests and measurements"},
+  bench: {folders: ["engine", "rulebooks", "store", "reader", "state", "worth", "paper", "commands", "server", "web", "cli", "scripts", "test"], packages: ["*"], why: ""},
+  test: {folders: ["engine", "rulebooks", "store", "reader", "state", "worth", "paper", "commands", "server", "web", "cli", "scripts", "bench"], packages: ["*"], why: ""},
 };
 
 /** The only files of the rule books that may touch the disk. */
@@ -110,7 +114,7 @@ function breachOf(from: string, target: string): Omit<Breach, "at">[] {
   }
   const to = topOf(target);
   if (to !== folder && !rules.folders.includes(to)) return [{what, why: rules.why}];
-  if (to === "store" && ["commands", "web"].includes(folder) && !storeFace.includes(target)) return [{what, why: `of the store, ${folder} knows ${storeFace.join(" and ")} alone, so that another driver can take its place`}];
+  if (to === "store" && ["commands", "paper", "web"].includes(folder) && !storeFace.includes(target)) return [{what, why: `of the store, ${folder} knows ${storeFace.join(" and ")} alone, so that another driver can take its place`}];
   if (folder === "web" && target === "rulebooks/load.ts") return [{what, why: "books reach the screens as JSON"}];
   if (to !== folder) return [];
   return folder === "engine" ? insideEngine(from, target, what) : [];

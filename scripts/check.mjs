@@ -6,7 +6,7 @@ const steps = [
   ["types", "node_modules/typescript/bin/tsc", "-p", "tsconfig.json"],
   ["types of the browser tests", "node_modules/typescript/bin/tsc", "-p", "test/browser/tsconfig.json"],
   ["types of the screens", "node_modules/typescript/bin/tsc", "-p", "web/tsconfig.json"],
-  ["lint", "node_modules/oxlint/bin/oxlint", "--quiet", "engine", "rulebooks", "store", "commands", "server", "web", "cli", "bench", "test", "scripts"],
+  ["lint", "node_modules/oxlint/bin/oxlint", "--quiet", "engine", "rulebooks", "reader", "state", "worth", "paper", "store", "commands", "server", "web", "cli", "bench", "test", "scripts"],
 ];
 
 export function check() {

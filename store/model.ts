@@ -1,6 +1,9 @@
 // What is kept of a garment, its photos, its history and the owner's rule books: shapes only, shared by every driver, the server and the screens.
 import {z} from "zod";
 import {garmentSchema} from "../engine/rule/garment.ts";
+import {labelReadingSchema} from "../reader/model.ts";
+import {sizesSchema, stateSchema} from "../state/model.ts";
+import {moneyStorySchema} from "../worth/model.ts";
 
 const id = z.string().regex(/^[a-z0-9]{12,32}$/).describe("made by the store, never used twice");
 const instant = z.iso.datetime().describe("UTC");
@@ -54,6 +57,10 @@ export const contentSchema = z.strictObject({
   tags: z.array(z.string().min(1).max(60)).max(40).default([]),
   photos: z.array(photoUseSchema).max(60).default([]),
   dating: datingSchema.nullable().default(null),
+  sizes: sizesSchema.nullable().default(null),
+  state: stateSchema.nullable().default(null).describe("as somebody saw it; null: nobody looked"),
+  money: moneyStorySchema.nullable().default(null).describe("costs and the sale; what was paid and is asked stand beside"),
+  labels: z.array(labelReadingSchema).max(12).default([]).describe("photos of labels as a reader read them"),
 });
 
 /** A garment on the rack. */

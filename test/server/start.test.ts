@@ -72,7 +72,7 @@ test("what a killed server left half-written is taken away after a day, and not 
 test("garments whose dating was interrupted are dated at the next start", async () => {
   const folder = fresh();
   const store = await openStore(folder);
-  await store.save({id: null, base: 0, content: {garment: {garment: "left", maker: "wickerlow", saw: {label: "grey-tape"}}, place: "", standing: "kept", paid: null, asked: null, tags: [], photos: [], dating: null}, who: "owner", what: "imported", at: "2026-11-05T00:00:00.000Z"});
+  await store.save({id: null, base: 0, content: {garment: {garment: "left", maker: "wickerlow", saw: {label: "grey-tape"}}, place: "", standing: "kept", paid: null, asked: null, tags: [], photos: [], dating: null, sizes: null, state: null, money: null, labels: []}, who: "owner", what: "imported", at: "2026-11-05T00:00:00.000Z"});
   await store.close();
   const server = await start(folder);
   await server.settled();
