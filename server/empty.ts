@@ -2,6 +2,7 @@
 import {join} from "node:path";
 import {z} from "zod";
 import {booksSavedKey} from "../commands/rack/books-in-use.ts";
+import {settingKey, settingNames} from "../commands/rack/settings.ts";
 import type {Garment} from "../engine/index.ts";
 import {printPath} from "../rulebooks/place.ts";
 import {checkShape} from "../rulebooks/shape.ts";
@@ -22,7 +23,7 @@ export interface EmptyGiven {
 }
 
 /** Settings that are the owner's and not the rack's. */
-const ownSettings = [passphraseKey, booksSavedKey];
+const ownSettings = [passphraseKey, booksSavedKey, ...settingNames.map(settingKey)];
 
 const inputSchema = z.strictObject({keep: z.enum(["demo", "nothing"]).describe("what hangs on the rack afterwards")});
 const outputSchema = z.strictObject({backup: z.string().describe("name of the file in the folder of backups")});

@@ -52,6 +52,8 @@ export interface Store {
 
   setting(key: string): Promise<string | null>;
   setSetting(key: string, value: string | null): Promise<void>;
+  /** Changes a setting that stands as it was seen, null for not at all; false, and nothing changed, when it does not. */
+  swapSetting(key: string, seen: string | null, value: string): Promise<boolean>;
 
   /** A copy of everything in one consistent file, while others go on writing. */
   backup(path: string): Promise<void>;

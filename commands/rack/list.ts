@@ -14,9 +14,11 @@ import {redateGarments} from "./redate.ts";
 import {putBackGarment, removeGarment} from "./remove-garment.ts";
 import {checkBookText, saveBook} from "./save-book.ts";
 import {searchRack} from "./search-rack.ts";
+import {getSetting, saveSetting} from "./setting-by-name.ts";
 
 export const rackCommands = [
   examineOnRack, searchRack, exportGarments, findDuplicates, importGarments, editMany, redateGarments,
   addGarment, getGarment, changeGarment, removeGarment, putBackGarment, garmentHistory, undoGarment,
   listBookEditions, checkBookText, saveBook, getBookEdition, compareBookEditions,
+  getSetting, saveSetting,
 ] as unknown as readonly RackCommand[];

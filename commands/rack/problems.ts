@@ -18,6 +18,15 @@ export const noPhoto = (at: string, photo: string): Problem => ({
   code: "rack/no-photo", at, what: `the photo ${photo.slice(0, 12)}… has not been added`, why: "the garment would point at nothing", fix: "add the photo first, then tie it to the garment",
 });
 
+export const noSetting = (name: string, names: readonly string[]): Problem => ({
+  code: "rack/no-setting", at: "name", what: `there is no setting “${name}”`, why: "nothing could ever be read from it", fix: `choose one of ${names.join(", ")}`,
+});
+
+export const settingSavedBetween = (name: string, who: string, at: string): Problem => ({
+  code: "rack/setting-saved-between", at: "base", what: `the setting ${name} was saved by ${who} at ${at} after you opened it`, why: "saving now would wipe out that change without a word",
+  fix: "look at what stands there now, take over what you want to keep, and save again",
+});
+
 export const changesNothing = (): Problem => ({
   code: "rack/changes-nothing", at: "change", what: "nothing is to be changed", why: "every garment would stay as it is", fix: "say at least one of place, standing, asked, addTags, removeTags",
 });

@@ -128,6 +128,8 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     noGarment: [["k3v9x0p2m4aa"]],
     savedBetween: [["0147", "Ana", "2026-11-05T14:20:00.000Z"]],
     noStep: [[9]],
+    noSetting: [["colour", ["terms", "owner"]]],
+    settingSavedBetween: [["terms", "second hand", "2026-06-02T00:00:00.000Z"]],
     noPhoto: [["content.photos #1", "9f86d081884c7d659a2feaa0c55ad015"]],
     changesNothing: [[]],
     busyGarments: [[]],

@@ -39,6 +39,10 @@ export function sqliteStore(db: Database): Store {
       if (value === null) db.run("DELETE FROM setting WHERE key = ?", key);
       else db.run("INSERT INTO setting (key, value) VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value", key, value);
     },
+    swapSetting: async (key, seen, value) =>
+      seen === null
+        ? db.run("INSERT INTO setting (key, value) VALUES (?, ?) ON CONFLICT DO NOTHING", key, value) > 0
+        : db.run("UPDATE setting SET value = ? WHERE key = ? AND value = ?", value, key, seen) > 0,
     backup: async (path) => void db.run("VACUUM INTO ?", path),
     check: async () => checkAll(db),
     close: async () => db.close(),

@@ -209,6 +209,16 @@ export function contract(open: () => Promise<Store>): void {
     expect(await store.setting("a")).toBeNull();
   });
 
+  using("a setting is swapped only while it stands as it was seen", async (store) => {
+    expect(await store.swapSetting("a", "0", "1")).toBe(false);
+    expect(await store.swapSetting("a", null, "1")).toBe(true);
+    expect(await store.swapSetting("a", null, "2")).toBe(false);
+    expect(await store.swapSetting("a", "0", "2")).toBe(false);
+    expect(await store.setting("a")).toBe("1");
+    expect(await store.swapSetting("a", "1", "2")).toBe(true);
+    expect(await store.setting("a")).toBe("2");
+  });
+
   using("is sound", async (store) => {
     await added(store, content("1"));
     expect(await store.check()).toEqual([]);
