@@ -18,6 +18,7 @@ export const readRowSchema = z.strictObject({
   places: z.array(charactersSchema).max(60).describe("one entry a character of the likeliest reading, its alternatives by weight"),
   strings: z.array(z.strictObject({text: z.string().max(80), p: share})).max(60).describe("whole readings, likeliest first, spacings told apart"),
   none: share.describe("chance that none of the strings is right"),
+  mass: share.optional().describe("how much of all possible readings the strings held before the reading map was used; with it the map can be taken back"),
 });
 
 /** What the owner settled about one row, kept apart from what the reader said; null: nothing yet. */
@@ -27,12 +28,21 @@ export const settledRowSchema = z.strictObject({
   left: z.boolean().default(false).describe("true: this row is no row of the label and is left out"),
 });
 
+/** How a reader's own chances are corrected; fitted on readings whose truth is known. */
+export const readingMapSchema = z.strictObject({
+  temper: z.number().min(0.2).max(5).describe("above 1: the reader's chances are drawn closer together"),
+  mass: z.number().min(0).max(5).describe("power of the mass of the listed readings that stays for them; the rest is for none of them"),
+  places: z.number().min(0).max(5).describe("power of that mass that stays for the alternatives of a place"),
+  cap: z.number().min(0.5).max(0.999).describe("nothing read is more certain than this"),
+});
+
 /** One photo read: the label's outline, how it was turned, and its rows. */
 export const labelReadingSchema = z.strictObject({
   photo: z.string().regex(/^[0-9a-f]{64}$/).describe("hash of the original"),
   reader: z.string().max(80).describe("which reader, and its edition"),
   outline: quadSchema.nullable().describe("the label in the photo; null: the whole photo"),
   turn: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]).describe("degrees clockwise that make the label upright"),
+  map: readingMapSchema.optional().describe("the reading map that was used on the rows; left out: none"),
   rows: z.array(z.strictObject({read: readRowSchema, settled: settledRowSchema.nullable().default(null)})).max(40),
 });
 
@@ -41,4 +51,5 @@ export type Quad = z.infer<typeof quadSchema>;
 export type Characters = z.infer<typeof charactersSchema>;
 export type ReadRow = z.infer<typeof readRowSchema>;
 export type SettledRow = z.infer<typeof settledRowSchema>;
+export type ReadingMap = z.infer<typeof readingMapSchema>;
 export type LabelReading = z.infer<typeof labelReadingSchema>;

@@ -1,0 +1,6 @@
+// The whole public face of reading labels; it runs in a browser and in Node alike. What only Node has is in node.ts.
+export * from "./model.ts";
+export {NoReader, type FoundLine, type LabelReader, type LineOptions, type OpenRow, type Pixels} from "./reader.ts";
+export {type LabelAnswer, type LabelOptions, type ReadLabel} from "./read-label.ts";
+export {rowSeen, type RowSide, type SeenReadings, type SeenText} from "./row-seen.ts";
+export {settle} from "./settle.ts";
