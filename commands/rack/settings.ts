@@ -1,5 +1,6 @@
 // The settings that the owner changes by name: a line a name, with the shape of its value and what holds while nothing is saved.
 import {z} from "zod";
+import {listingTemplateSchema} from "../paper/listing-template.ts";
 import {termsSchema} from "../../worth/model.ts";
 
 /** Who stands behind the papers, and whose law the cautions speak of. */
@@ -22,6 +23,7 @@ const filled = <T>(schema: z.ZodType<T>): Setting<T> => ({schema, unset: schema.
 export const settings = {
   "terms": filled(termsSchema),
   "owner": filled(ownerSchema),
+  "listing-template": filled(listingTemplateSchema),
 } as const satisfies Readonly<Record<string, Setting>>;
 
 export type SettingName = keyof typeof settings;
