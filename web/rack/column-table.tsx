@@ -1,15 +1,26 @@
-// What each column of the list is taken as: guessed from its name, changed here.
-import {useMarkNames} from "./use-mark-names.ts";
-import {entryNames} from "./guess-column.ts";
+// What each column of a list is taken as: guessed from its name, changed here.
+
+export interface Column {
+  readonly name: string;
+  /** Null: its name says nothing. */
+  readonly target: string | null;
+  readonly samples: readonly string[];
+}
+
+/** What a column can be taken as: ids with their names. */
+export interface TargetGroup {
+  readonly name: string;
+  readonly targets: readonly (readonly [id: string, name: string])[];
+}
 
 export interface ColumnTableProps {
-  readonly columns: readonly {readonly name: string; readonly target: string | null; readonly samples: readonly string[]}[];
+  readonly columns: readonly Column[];
+  readonly groups: readonly TargetGroup[];
   readonly mapping: Readonly<Record<string, string>>;
   readonly onMapping: (mapping: Readonly<Record<string, string>>) => void;
 }
 
-export function ColumnTable({columns, mapping, onMapping}: ColumnTableProps) {
-  const marks = [...useMarkNames()].filter(([id]) => id !== "rows").sort(([, a], [, b]) => a.localeCompare(b));
+export function ColumnTable({columns, groups, mapping, onMapping}: ColumnTableProps) {
   return (
     <section aria-label="Columns">
       <h2>What the columns hold</h2>
@@ -24,12 +35,11 @@ export function ColumnTable({columns, mapping, onMapping}: ColumnTableProps) {
                 <td>
                   <select aria-label={`Column ${name} is taken as`} value={mapping[name] ?? target ?? ""} onChange={(event) => onMapping({...mapping, [name]: event.target.value})}>
                     <option value="">left out</option>
-                    <optgroup label="The garment">
-                      {Object.entries(entryNames).map(([id, word]) => <option key={id} value={id}>{word}</option>)}
-                    </optgroup>
-                    <optgroup label="Marks">
-                      {marks.map(([id, word]) => <option key={id} value={id}>{word}</option>)}
-                    </optgroup>
+                    {groups.map((group) => (
+                      <optgroup key={group.name} label={group.name}>
+                        {group.targets.map(([id, word]) => <option key={id} value={id}>{word}</option>)}
+                      </optgroup>
+                    ))}
                   </select>
                 </td>
               </tr>

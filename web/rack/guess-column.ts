@@ -27,7 +27,10 @@ const words: readonly (readonly [EntryColumn, readonly string[]])[] = [
  * @param columns  as the server reads them: a target of null is one that it cannot name
  * @returns        names with their guess; "" leaves a column out
  */
-export function guessColumns(columns: readonly {readonly name: string; readonly target: string | null}[]): Record<string, string> {
+export const guessColumns = (columns: readonly {readonly name: string; readonly target: string | null}[]): Record<string, string> => guessFrom(words, columns);
+
+/** The same for any list of entries, each with the names that it goes by. */
+export function guessFrom(words: readonly (readonly [entry: string, names: readonly string[]])[], columns: readonly {readonly name: string; readonly target: string | null}[]): Record<string, string> {
   const taken = new Set(columns.flatMap(({target}) => (target ? [target] : [])));
   const guesses: Record<string, string> = {};
   for (const {name, target} of columns) {

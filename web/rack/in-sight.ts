@@ -16,7 +16,7 @@ export function useTop(frame: RefObject<HTMLElement | null>): number {
 }
 
 /** Has what comes into sight fetched. */
-export function useWanted(want: Shelf["want"], first: number | undefined, last: number | undefined): void {
+export function useWanted(want: (first: number, last: number) => void, first: number | undefined, last: number | undefined): void {
   useLayoutEffect(() => {
     if (first !== undefined && last !== undefined) want(first, last);
   }, [want, first, last]);
