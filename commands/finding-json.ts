@@ -56,8 +56,9 @@ function rowJson({row, readings}: RowReadings): FindingJson["rows"][number] {
     characters: row.cells.map(({shown}) => shown),
     readings: readings
       .filter(({probability}) => probability > worthListing)
-      .map(({brackets, months, probability, ...reading}) => ({
+      .map(({row: printed, brackets, months, probability, ...reading}) => ({
         probability: nine(Math.min(1, probability)),
+        printed: printed.text,
         ...reading,
         months: months.map(printMonth),
         fields: brackets.map(({field, text, from, until}) => ({field, text, from, until})),

@@ -10,6 +10,7 @@ const shareSchema = z.strictObject({from: z.number().int(), probability});
 
 const readingSchema = z.strictObject({
   probability,
+  printed: words.describe("the row as this reading takes it; fields count its characters"),
   date: words.nullable().describe("what the date says, null when none is read"),
   scheme: words.nullable(),
   months: z.array(month).describe("months the evidence leaves, likeliest first"),

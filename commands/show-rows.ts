@@ -1,6 +1,6 @@
 // The printed rows with their likeliest reading, in parts that a screen or a terminal can lay out.
 import {separators} from "../engine/cell/printed-row.ts";
-import type {Book, Reading, RowReadings} from "../engine/index.ts";
+import type {Book, Reading} from "../engine/index.ts";
 
 /** A stretch of a row: one field as read, or characters that no field takes. */
 export interface RowPart {
@@ -12,7 +12,8 @@ export interface RowPart {
 }
 
 /** The row cut into the fields of one reading. */
-export function rowParts({row}: RowReadings, reading: Reading): RowPart[] {
+export function rowParts(reading: Reading): RowPart[] {
+  const {row} = reading;
   const parts: RowPart[] = [];
   const brackets = [...reading.brackets].sort((a, b) => a.from - b.from);
   for (let at = 0; at < row.cells.length; ) {

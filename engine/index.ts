@@ -27,4 +27,5 @@ export {nearest} from "./nearest.ts";
 export {printProblem, type Problem} from "./problem.ts";
 export type {Book, Cite, LabelKind, Mark, Scheme, Source} from "./rule/schema.ts";
 export type {Garment, RowText} from "./rule/garment.ts";
+export {writtenRow, type WrittenRow} from "./rule/written-row.ts";
 export {monthIndex, type Bits, type DayIndex, type MonthIndex, type Probability} from "./units.ts";

@@ -73,7 +73,7 @@ function writeRows(page: Page, finding: Finding, world: World): void {
 function writeRow(page: Page, row: RowReadings, finding: Finding, book: Book | undefined): void {
   const best = row.readings[0];
   if (!best) return;
-  const parts = rowParts(row, best);
+  const parts = rowParts(best);
   page.picture(rowPicture(parts, page.room));
   for (const doubt of sayDoubts(parts)) page.say(doubt, "quiet");
   const told = row.readings.filter(({probability}) => probability >= worthTelling).slice(0, 5);

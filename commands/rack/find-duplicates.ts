@@ -1,5 +1,6 @@
 // Finds garments that are likely on the rack twice, and says why each pair or group is suspected.
 import {z} from "zod";
+import {writtenRow} from "../../engine/index.ts";
 import {recordSchema, type GarmentRecord} from "../../store/model.ts";
 import {allRecords} from "./all-records.ts";
 import {rackCommand} from "./rack-command.ts";
@@ -67,7 +68,7 @@ function signsOf({garment, photos}: GarmentRecord["content"]): Sign[] {
   const {rows = [], ...marks} = garment.saw;
   const signs: Sign[] = [{key: `number ${garment.garment.trim().toLowerCase()}`, why: `both carry the number ${garment.garment}`, likeness: 0.6}];
   for (const {photo} of photos) signs.push({key: `photo ${photo}`, why: "they share a photo", likeness: 0.9});
-  const printed = rows.flatMap((row) => (typeof row === "string" ? [row] : "text" in row ? [row.text] : []));
+  const printed = rows.map((row) => writtenRow(row).text);
   const codes = printed.map((row) => ({row, code: bare(row)})).filter(({code}) => isCode(code));
   const told = codes.map(({code}) => code);
   if (told.length > 1) signs.push({key: `rows ${told.toSorted().join("|")}`, why: `the same rows of the label: ${printed.join(" | ")}`, likeness: 0.7});

@@ -25,8 +25,18 @@ export interface PrintedRow {
   /** One fewer than cells. */
   readonly boundaries: readonly BoundaryWeights[];
   readonly at: string | null;
-  /** The row in one line, as the key of caches and for messages. */
+  /** The row in one line, for messages. */
   readonly text: string;
+  /** Tells rows apart in caches. */
+  readonly key: string;
+  /** What the whole row may be, with weights that add up to 1; the likeliest has the cells above. A row as typed is the one version of itself. */
+  readonly versions: readonly RowVersion[];
+}
+
+/** One of several whole readings of a row. */
+export interface RowVersion {
+  readonly row: PrintedRow;
+  readonly weight: number;
 }
 
 /** A row that could not be understood: what stands there and why it does not read. */
@@ -76,7 +86,14 @@ export function readTypedRow(typed: string, at: string | null = null): PrintedRo
     }
   }
   if (cells.length > mostCells) return {slip: `a row of ${cells.length} characters is longer than any that is printed on a label (${mostCells} at most); write each printed row by itself`};
-  return {cells, boundaries: between.map((s) => plain.get(s)!), at, text: at ? `${text.trim()} @${at}` : text.trim()};
+  return oneVersion({cells, boundaries: between.map((s) => plain.get(s)!), at, text: at ? `${text.trim()} @${at}` : text.trim()});
+}
+
+function oneVersion(row: Omit<PrintedRow, "key" | "versions">, key = row.text): PrintedRow {
+  const versions: RowVersion[] = [];
+  const whole = {...row, key, versions};
+  versions.push({row: whole, weight: 1});
+  return whole;
 }
 
 /** More characters than a printed row of a label has. */
@@ -109,6 +126,7 @@ export function doubtfulCell(weights: Readonly<Record<string, number>>): Printed
 /** Reads a row in any of the written forms of a garment file. */
 export function readRow(row: RowText): PrintedRow | RowSlip {
   if (typeof row === "string") return readTypedRow(row);
+  if ("readings" in row) return readVersions(row);
   if ("text" in row) return readTypedRow(row.text, row.at ?? null);
   const parts: string[] = [];
   for (const cell of row.cells) {
@@ -120,6 +138,44 @@ export function readRow(row: RowText): PrintedRow | RowSlip {
     }
   }
   return readTypedRow(parts.join(""), row.at ?? null);
+}
+
+/** Readings that weigh less than this part of the likeliest say nothing. */
+const leastVersion = 1e-7;
+
+/** A row of which several whole readings are possible: what a reader of photos gives. */
+function readVersions({readings, none, at: edge}: Extract<RowText, {readings: unknown}>): PrintedRow | RowSlip {
+  const at = edge ?? null;
+  const most = Math.max(...readings.map(({weight}) => weight));
+  if (!(most > 0) || !Number.isFinite(most + none)) return {slip: "none of the readings has a weight above 0"};
+  const found: RowVersion[] = [];
+  for (const {text, weight} of readings) {
+    if (weight < most * leastVersion) continue;
+    const row = readTypedRow(text, at);
+    if ("slip" in row) return row;
+    const cells = row.cells.map((cell) => (cell.doubtful ? cell : exactly(cell.shown)));
+    found.push({row: oneVersion({...row, cells}, `exactly ${row.text}`), weight});
+  }
+  found.sort((a, b) => b.weight - a.weight || (a.row.text < b.row.text ? -1 : 1));
+  const best = found[0]!.row;
+  if (none > 0) found.push({row: unreadable(best, at), weight: none});
+  const total = found.reduce((sum, {weight}) => sum + weight, 0);
+  const versions = found.map(({row, weight}) => ({row, weight: weight / total}));
+  return {...best, key: `one of ${versions.map(({row, weight}) => `${row.text}:${weight}`).join("|")}`, versions};
+}
+
+const exactCells = new Map<string, PrintedCell>();
+
+/** A character that stands for itself alone. */
+function exactly(character: string): PrintedCell {
+  let cell = exactCells.get(character);
+  if (!cell) exactCells.set(character, (cell = {weights: new Map([[character, 1]]), top: 1, shown: character, doubtful: false}));
+  return cell;
+}
+
+/** Nothing known but how many characters there are. */
+function unreadable({cells}: PrintedRow, at: string | null): PrintedRow {
+  return readTypedRow("?".repeat(cells.length), at) as PrintedRow;
 }
 
 /** A piece of a row, by cell positions; `from` included, `until` not. */

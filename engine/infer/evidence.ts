@@ -83,7 +83,7 @@ function isNothing(seen: Observation): boolean {
 
 /** Chance of rows on the label of a maker without a book: extra rows of unknown layout, the same in every month. */
 function unlistedRows(rows: readonly PrintedRow[]): number {
-  return rows.reduce((product, row) => product * usualExtra * chanceUnread(row), 1 - usualExtra);
+  return rows.reduce((product, row) => product * usualExtra * row.versions.reduce((sum, one) => sum + one.weight * chanceUnread(one.row), 0), 1 - usualExtra);
 }
 
 const usualExtra = 0.05;

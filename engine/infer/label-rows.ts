@@ -4,7 +4,7 @@ import type {Observation} from "../mark/observation.ts";
 import {constant} from "../mark/ready-mark.ts";
 import {addJoined, arrangements, mostPlaced, type Arrangement} from "../row/label-rows.ts";
 import {codeNames} from "../row/parse.ts";
-import {boundRow, type RowBound} from "../row/bound.ts";
+import {boundRow, mixedBound, type RowBound} from "../row/bound.ts";
 import type {RowChance, RowContext} from "../row/weigh.ts";
 import type {LayoutRow} from "../rule/schema.ts";
 import {anyOther, type Case} from "../rule/when.ts";
@@ -87,7 +87,7 @@ export interface RowTable {
 
 export function rowTable(book: ReadyBook, layout: readonly LayoutRow[], rows: readonly PrintedRow[], context: RowContext): RowTable {
   return {
-    bound: (o, l) => boundRow(book.parse(rows[o]!, layout[l] ?? null), context),
+    bound: (o, l) => mixedBound(rows[o]!.versions.map(({row, weight}) => [weight, boundRow(book.parse(row, layout[l] ?? null), context)])),
     chance: (o, l) => book.weigh(rows[o]!, layout[l] ?? null, context),
   };
 }

@@ -16,6 +16,8 @@ import {monthIndex, type MonthIndex} from "../units.ts";
 
 export interface Reading {
   readonly probability: number;
+  /** The row as this reading takes it; brackets count its cells. */
+  readonly row: PrintedRow;
   /** What the row's date says, in words; null when no date is read. */
   readonly date: string | null;
   readonly scheme: string | null;
@@ -35,6 +37,7 @@ export interface RowReadings {
 interface Mass {
   total: number;
   best: number;
+  row: PrintedRow;
   parse: RowParse;
   /** The date as a scheme reads it; null when none is read. */
   fit: DateFit | null;
@@ -68,8 +71,10 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
   }
   const least = sum(evaluation.joint) * leastReading;
   const masses: Map<string, Mass>[] = evidence.rows.map(() => new Map());
-  for (const {o, line, context, tie, rest} of open.values()) addParses(book.parse(evidence.rows[o]!, line).parses, evidence.rows[o]!, context, tie, rest, least, masses[o]!);
-  return evidence.rows.map((row, o) => ({row, readings: finish(row, masses[o]!, book.axis.from)}));
+  for (const {o, line, context, tie, rest} of open.values()) {
+    for (const {row, weight} of evidence.rows[o]!.versions) addParses(book.parse(row, line).parses, row, weight, context, tie, rest, least, masses[o]!);
+  }
+  return evidence.rows.map((row, o) => ({row, readings: finish(masses[o]!, book.axis.from)}));
 }
 
 /** One row on one line in one context, with what everything else makes of its months; label kinds alike in these share it. */
@@ -150,24 +155,24 @@ interface CodeWeight {
 }
 
 /** Adds each way to read a row, weighed by what everything else makes of its months. */
-function addParses(parses: readonly RowParse[], row: PrintedRow, context: RowContext, tie: TieKey, rest: Float64Array, least: number, into: Map<string, Mass>): void {
+function addParses(parses: readonly RowParse[], row: PrintedRow, weight: number, context: RowContext, tie: TieKey, rest: Float64Array, least: number, into: Map<string, Mass>): void {
   const known = new Map<string, CodeWeight>();
   for (const parse of parses) {
     if (context.tied.some((name, i) => (parse[name] !== null) !== (tieDigit(tie, i) !== 0))) continue;
     const key = codesKey(parse);
     let codes = known.get(key);
-    if (!codes) known.set(key, (codes = codeWeight(parse, row, context, tie, rest)));
+    if (!codes) known.set(key, (codes = codeWeight(parse, row, weight, context, tie, rest)));
     if (parse.chance * (parse.date?.most ?? 1) * codes.total > least) addParse(parse, codes, row, context, into);
   }
 }
 
-function codeWeight(parse: RowParse, row: PrintedRow, context: RowContext, tie: TieKey, rest: Float64Array): CodeWeight {
+function codeWeight(parse: RowParse, row: PrintedRow, weight: number, context: RowContext, tie: TieKey, rest: Float64Array): CodeWeight {
   const {from, until} = context;
   const vector = constant(context.n, 0);
   for (const way of codeWays(parse, row, context)) {
     if (way.tie !== tie) continue;
     for (let t = from; t < until; t++) {
-      let value = rest[t]!;
+      let value = weight * rest[t]!;
       for (const code of way.vectors) value *= code[t]!;
       vector[t]! += value;
     }
@@ -184,8 +189,8 @@ function codeWeight(parse: RowParse, row: PrintedRow, context: RowContext, tie: 
 function addParse(parse: RowParse, codes: CodeWeight, row: PrintedRow, {dating}: RowContext, into: Map<string, Mass>): void {
   const {date} = parse;
   const told = `;${codeText(row, parse.plant)};${codeText(row, parse.lot)};${codeText(row, parse.fabric)}`;
-  if (!date) return addMass(into, told, {total: parse.chance * codes.total, parse, fit: null, months: new Map()});
-  addMass(into, told, {total: parse.chance * date.unknown * codes.unknown, parse, fit: null, months: new Map()});
+  if (!date) return addMass(into, told, {total: parse.chance * codes.total, row, parse, fit: null, months: new Map()});
+  addMass(into, told, {total: parse.chance * date.unknown * codes.unknown, row, parse, fit: null, months: new Map()});
   for (const fit of date.fits) {
     const share = dating.schemes.get(fit.scheme);
     if (!share) continue;
@@ -197,34 +202,35 @@ function addParse(parse: RowParse, codes: CodeWeight, row: PrintedRow, {dating}:
       total += m;
       if (m > 0) months.set(at[i]!, m);
     }
-    if (total > 0) addMass(into, `${fit.scheme.id}:${statedKey(fit.stated)}@${date.from}${told}`, {total, parse, fit, months});
+    if (total > 0) addMass(into, `${fit.scheme.id}:${statedKey(fit.stated)}@${date.from}${told}`, {total, row, parse, fit, months});
   }
 }
 
-function addMass(into: Map<string, Mass>, key: string, {total, parse, fit, months}: Omit<Mass, "best">): void {
+function addMass(into: Map<string, Mass>, key: string, {total, row, parse, fit, months}: Omit<Mass, "best">): void {
   if (!(total > 0)) return;
   const same = into.get(key);
   if (!same) {
-    into.set(key, {total, best: total, parse, fit, months});
+    into.set(key, {total, best: total, row, parse, fit, months});
     return;
   }
   same.total += total;
   for (const [t, m] of months) same.months.set(t, (same.months.get(t) ?? 0) + m);
-  if (total > same.best) Object.assign(same, {best: total, parse, fit});
+  if (total > same.best) Object.assign(same, {best: total, row, parse, fit});
 }
 
 function codeText(row: PrintedRow, span: CellSpan | null): string {
   return span ? sliceText(row, span.from, span.until) : "";
 }
 
-function finish(row: PrintedRow, masses: ReadonlyMap<string, Mass>, first: MonthIndex): Reading[] {
+function finish(masses: ReadonlyMap<string, Mass>, first: MonthIndex): Reading[] {
   let total = 0;
   for (const mass of masses.values()) total += mass.total;
   return [...masses.values()]
     .sort((a, b) => b.total - a.total)
-    .map(({total: mass, parse, fit, months}) => {
+    .map(({total: mass, row, parse, fit, months}) => {
       return {
         probability: total > 0 ? mass / total : 0,
+        row,
         date: fit ? sayStated(fit.stated) : null,
         scheme: fit?.scheme.id ?? null,
         months: [...months].sort((a, b) => b[1] - a[1]).slice(0, shown).map(([t]) => monthIndex(first + t)),

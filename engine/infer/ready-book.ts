@@ -12,7 +12,7 @@ import {parseFreely} from "../row/free.ts";
 import {parseByLayout, type RowGrammar} from "../row/layout.ts";
 import {codeNames, parseResult, type CodeName, type ParseResult} from "../row/parse.ts";
 import {tieKey, tieOf, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
-import {weighLoose, weighRow, type RowChance, type RowContext} from "../row/weigh.ts";
+import {mixed, weighLoose, weighRow, type RowChance, type RowContext} from "../row/weigh.ts";
 import type {Book, LayoutRow, Mark, RepeatMark} from "../rule/schema.ts";
 import {caseKey, holds, type Case, type Distinctions} from "../rule/when.ts";
 import {readyScheme, type ReadyScheme} from "../scheme/scheme.ts";
@@ -27,7 +27,7 @@ export interface ReadyBook {
   readonly schemes: readonly ReadyScheme[];
   readonly codes: Readonly<Record<CodeName, ReadyCodes | null>>;
   readonly label: ReadyLabel | null;
-  /** Every way to read a row by a layout row, or freely when that is null. Remembered. */
+  /** Every way to read one version of a row by a layout row, or freely when that is null. Remembered. */
   parse(row: PrintedRow, layout: LayoutRow | null): ParseResult;
   /** Ties a code to its repeats, for one class of codes. Remembered. */
   tie(name: CodeName, repeats: readonly Repeat[], kept: CodeClass): Tie;
@@ -73,7 +73,7 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
   const chances = new Remembered<RowChance>(6000);
   const ties = new Remembered<Tie>(500);
   const parse = (row: PrintedRow, layout: LayoutRow | null) =>
-    parses.at(layout, row.text, () => parseResult(row, layout ? parseByLayout(row, layout, grammar) : parseFreely(row, grammar)));
+    parses.at(layout, row.key, () => parseResult(row, layout ? parseByLayout(row, layout, grammar) : parseFreely(row, grammar)));
   return {
     book,
     axis,
@@ -85,8 +85,12 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
     parse,
     tie: (name, repeats, kept) => ties.at(null, `${name}|${tieKey(repeats, kept)}`, () => tieOf(codes[name]!, repeats, kept, n)),
     weigh(row, layout, context) {
-      const loose = chances.at(layout, `${row.text}|${context.looseKey}`, () => weighLoose(parse(row, layout), context));
-      return context.tied.length === 0 ? loose : chances.at(layout, `${row.text}|${context.key}`, () => weighRow(parse(row, layout), context, loose));
+      const versions = row.versions;
+      const loose = (one: PrintedRow) => chances.at(layout, `${one.key}|${context.looseKey}`, () => weighLoose(parse(one, layout), context));
+      const any = () => mixed(versions.map((one) => [one.weight, loose(one.row)]), context);
+      if (context.tied.length === 0) return versions.length === 1 ? any() : chances.at(layout, `${row.key}|${context.looseKey}`, any);
+      const tied = (one: PrintedRow) => weighRow(parse(one, layout), context, loose(one));
+      return chances.at(layout, `${row.key}|${context.key}`, () => mixed(versions.map((one) => [one.weight, tied(one.row)]), context));
     },
   };
 }

@@ -29,6 +29,18 @@ export function boundRow(result: ParseResult, context: RowContext): RowBound {
   return found;
 }
 
+/** The bound of a row of which several whole readings are possible. */
+export function mixedBound(bounds: readonly (readonly [weight: number, bound: RowBound])[]): RowBound {
+  if (bounds.length === 1) return bounds[0]![1];
+  const result = {shows: 0, alone: 0, any: 0};
+  for (const [weight, {shows, alone, any}] of bounds) {
+    result.shows |= shows;
+    result.alone += weight * alone;
+    result.any += weight * any;
+  }
+  return result;
+}
+
 function makeBound({row, groups}: ParseResult, context: RowContext): RowBound {
   let shows = 0;
   let alone = 0;

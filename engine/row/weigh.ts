@@ -54,6 +54,24 @@ export function weighRow(result: ParseResult, context: RowContext, loose: RowCha
   return own.size === 0 ? loose : new Map([...loose, ...own]);
 }
 
+/** The chance of a row of which several whole readings are possible: theirs, each by its weight. */
+export function mixed(chances: readonly (readonly [weight: number, chance: RowChance])[], {n, from, until}: RowContext): RowChance {
+  if (chances.length === 1) return chances[0]![1];
+  const sums = new Map<TieKey, Float64Array | number>();
+  for (const [weight, chance] of chances) {
+    for (const [tie, added] of chance) {
+      const sum = sums.get(tie) ?? 0;
+      if (typeof sum === "number" && typeof added === "number") sums.set(tie, sum + weight * added);
+      else {
+        const into = typeof sum === "number" ? new Float64Array(n).fill(sum, from, until) : sum;
+        for (let t = from; t < until; t++) into[t]! += weight * (typeof added === "number" ? added : added[t]!);
+        sums.set(tie, into);
+      }
+    }
+  }
+  return sums;
+}
+
 function weigh({row, groups}: ParseResult, context: RowContext, own: boolean): RowChance {
   const {from, until} = context;
   const sums = new Map<TieKey, Float64Array | number>();

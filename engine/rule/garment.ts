@@ -6,16 +6,23 @@ const weights = z.record(z.string().min(1).max(80), z.number().min(0)).describe(
 
 const cellSchema = z.union([text.min(1).max(1), z.strictObject({either: weights}).describe("what the character may be, with weights")]);
 
+const edge = z.enum(["face", "back", "top edge", "left edge", "right edge", "bottom edge"]).optional();
+
 const rowSchema = z.union([
   text.describe('as printed; ? is an unreadable character, (3/8) is 3 or 8, (8:80/3:20) is the same with weights'),
   z.number().int().min(0).max(Number.MAX_SAFE_INTEGER).transform(String),
   z.strictObject({
     text: z.union([text, z.number().int().min(0).transform(String)]),
-    at: z.enum(["face", "back", "top edge", "left edge", "right edge", "bottom edge"]).optional(),
+    at: edge,
   }),
   z.strictObject({
     cells: z.array(cellSchema).max(60).describe("one entry a character; a blank is a gap"),
-    at: z.enum(["face", "back", "top edge", "left edge", "right edge", "bottom edge"]).optional(),
+    at: edge,
+  }),
+  z.strictObject({
+    readings: z.array(z.strictObject({text, weight: z.number().min(0)})).min(1).max(400).describe("what the whole row may be, as a reader of photos weighs it; its characters are taken as they stand"),
+    none: z.number().min(0).default(0).describe("weight of its being none of these: then nothing of it is known but its length"),
+    at: edge,
   }),
 ]);
 

@@ -16,7 +16,7 @@ export interface SlipPart extends RowPart {
 /** Cuts a row into the fields of a reading, with the gaps as printed. */
 export function slipParts(row: RowReadings, reading: Reading): SlipPart[] {
   let at = 0;
-  return rowParts(row, reading).map((part) => {
+  return rowParts(reading).map((part) => {
     const gaps = part.characters.map((_, i) => i > 0 && (row.row.boundaries[at + i - 1]?.[0] ?? 1) < 0.5);
     at += part.characters.length;
     return {...part, gaps};

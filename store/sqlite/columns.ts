@@ -1,4 +1,5 @@
 // What a garment's content puts into columns of its own, to be searched and sorted by.
+import {writtenRow} from "../../engine/rule/written-row.ts";
 import type {Content} from "../model.ts";
 import type {Value} from "./database.ts";
 
@@ -42,7 +43,7 @@ export function wordsOf({garment, place, tags}: Content): string {
     ...[garment.maker ?? []].flat(),
     place,
     ...tags,
-    ...rows.map((row) => plainRow(typeof row === "string" ? row : "text" in row ? row.text : row.cells.map((cell) => (typeof cell === "string" ? cell : Object.keys(cell.either)[0])).join(""))),
+    ...rows.map((row) => plainRow(writtenRow(row).text)),
     ...Object.entries(marks).flatMap(([mark, seen]) => [mark, ...textsIn(seen)]),
   ].join("\n");
 }

@@ -64,7 +64,7 @@ test("a row is drawn with its fields bracketed, doubtful characters in brackets"
 test("the parts of a row hold every character once, in order", () => {
   for (const row of finding.rows) {
     for (const reading of row.readings) {
-      expect(rowParts(row, reading).flatMap(({characters}) => characters.map(({shown}) => shown))).toEqual(row.row.cells.map(({shown}) => shown));
+      expect(rowParts(reading).flatMap(({characters}) => characters.map(({shown}) => shown))).toEqual(row.row.cells.map(({shown}) => shown));
     }
   }
 });

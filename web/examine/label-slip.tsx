@@ -1,6 +1,6 @@
 // The label slip: rows typed as printed; under the characters stands how they are read, other readings one press away.
 import {useState} from "react";
-import {rowsId, type Finding, type Garment, type RowText} from "../../engine/index.ts";
+import {rowsId, writtenRow, type Finding, type Garment, type WrittenRow} from "../../engine/index.ts";
 import {DoubtSheet} from "./doubt-sheet.tsx";
 import {RowReading} from "./row-reading.tsx";
 import {replaceCell, typedCells, type TypedCell} from "./row-text.ts";
@@ -14,23 +14,15 @@ export interface SlipProps {
 const sides = ["", "face", "back", "top edge", "left edge", "right edge", "bottom edge"] as const;
 const mostRows = 12;
 
-interface TypedRow {
-  readonly text: string;
-  readonly at: string;
-}
-
-const typedOf = (row: RowText): TypedRow =>
-  typeof row === "string" ? {text: row, at: ""} : "text" in row ? {text: row.text, at: row.at ?? ""} : {text: row.cells.map((cell) => (typeof cell === "string" ? cell : `(${Object.entries(cell.either).map(([character, w]) => `${character}:${w}`).join("/")})`)).join(""), at: row.at ?? ""};
-
 export function LabelSlip({garment, finding, onChange}: SlipProps) {
-  const rows = (garment.saw.rows ?? []).map(typedOf);
+  const rows = (garment.saw.rows ?? []).map(writtenRow);
   const [doubt, setDoubt] = useState<{row: number; cell: TypedCell} | null>(null);
-  const write = (next: readonly TypedRow[]) => {
+  const write = (next: readonly WrittenRow[]) => {
     const {rows: _, ...rest} = garment.saw;
     const written = next.map(({text, at}) => (at === "" ? text : {text, at}));
     onChange({...garment, saw: (written.length === 0 ? rest : {...rest, rows: written}) as Garment["saw"]});
   };
-  const put = (index: number, row: TypedRow | null) => write(row ? rows.map((old, i) => (i === index ? row : old)) : rows.filter((_, i) => i !== index));
+  const put = (index: number, row: WrittenRow | null) => write(row ? rows.map((old, i) => (i === index ? row : old)) : rows.filter((_, i) => i !== index));
   // Rows without a single character are not read, so the finding does not have them.
   const readable = rows.map(({text}) => typedCells(text).length > 0);
   const readingOf = (index: number) => (readable[index] ? finding?.rows[readable.slice(0, index).filter(Boolean).length] : undefined);
@@ -72,4 +64,4 @@ export function LabelSlip({garment, finding, onChange}: SlipProps) {
   );
 }
 
-const swapped = (rows: readonly TypedRow[], index: number) => rows.map((row, i) => (i === index ? rows[index - 1]! : i === index - 1 ? rows[index]! : row));
+const swapped = (rows: readonly WrittenRow[], index: number) => rows.map((row, i) => (i === index ? rows[index - 1]! : i === index - 1 ? rows[index]! : row));
