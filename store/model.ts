@@ -3,7 +3,7 @@ import {z} from "zod";
 import {garmentSchema} from "../engine/rule/garment.ts";
 import {labelReadingSchema} from "../reader/model.ts";
 import {sizesSchema, stateSchema} from "../state/model.ts";
-import {moneyStorySchema} from "../worth/model.ts";
+import {moneyStorySchema, saleRecordSchema, saleSchema} from "../worth/model.ts";
 
 const id = z.string().regex(/^[a-z0-9]{12,32}$/).describe("made by the store, never used twice");
 const instant = z.iso.datetime().describe("UTC");
@@ -155,6 +155,34 @@ export const rackPageSchema = z.strictObject({
     .describe("what the filters can be set to, over the whole rack"),
 });
 
+/** One step of the history of a sale that was written down; steps are only ever added. */
+export const saleStepSchema = stepSchema.omit({content: true}).extend({sale: saleSchema});
+
+export const saleSorts = ["sold", "price", "kind", "maker", "changed"] as const;
+
+/** Which sales to show. */
+export const saleQuerySchema = z.strictObject({
+  text: z.string().max(200).default("").describe("words, in kind, maker, lot, size, grade, channel and note; any part of a word"),
+  kind: line.nullable().default(null),
+  maker: line.nullable().default(null),
+  grade: saleSchema.shape.grade,
+  channel: line.nullable().default(null),
+  from: z.iso.date().nullable().default(null).describe("sold on this day or later"),
+  until: z.iso.date().nullable().default(null).describe("sold on this day or earlier"),
+  own: z.boolean().nullable().default(null).describe("true: of garments on the rack only; false: of others only"),
+  removed: z.boolean().default(false).describe("true: the removed ones instead"),
+  sort: z.enum(saleSorts).default("sold"),
+  descending: z.boolean().default(true),
+  offset: z.number().int().min(0).default(0),
+  limit: z.number().int().min(1).max(500).default(100),
+});
+
+export const salePageSchema = z.strictObject({
+  total: z.number().int().describe("sales that fit the query, on this page or not"),
+  rows: z.array(saleRecordSchema),
+  values: z.strictObject({kinds: z.array(z.string()), makers: z.array(z.string()), channels: z.array(z.string())}).describe("what the filters can be set to, over all sales"),
+});
+
 export type Money = z.infer<typeof moneySchema>;
 export type PhotoUse = z.infer<typeof photoUseSchema>;
 export type Dating = z.infer<typeof datingSchema>;
@@ -166,3 +194,6 @@ export type BookEdition = z.infer<typeof bookEditionSchema>;
 export type RackQuery = z.infer<typeof rackQuerySchema>;
 export type RackRow = z.infer<typeof rackRowSchema>;
 export type RackPage = z.infer<typeof rackPageSchema>;
+export type SaleStep = z.infer<typeof saleStepSchema>;
+export type SaleQuery = z.infer<typeof saleQuerySchema>;
+export type SalePage = z.infer<typeof salePageSchema>;

@@ -1,5 +1,6 @@
 // The one interface behind which everything is kept; test/store/contract.ts says what every driver of it must do.
-import type {BookEdition, Content, GarmentRecord, Photo, RackPage, RackQuery, Step} from "./model.ts";
+import type {Sale, SaleRecord} from "../worth/model.ts";
+import type {BookEdition, Content, GarmentRecord, Photo, RackPage, RackQuery, SalePage, SaleQuery, SaleStep, Step} from "./model.ts";
 
 /** A change to be saved: a whole content on top of the revision it was made from. */
 export interface Save {
@@ -15,15 +16,33 @@ export interface Save {
   readonly at: string;
 }
 
+/** A change of a sale that was written down, to be saved. */
+export interface SaleSave extends Omit<Save, "content"> {
+  readonly sale: Sale;
+}
+
 /** What became of a change. */
-export type Saved =
-  | {readonly saved: GarmentRecord; readonly conflict?: undefined; readonly unknown?: undefined}
+export type Outcome<Kept, Body> =
+  | {readonly saved: Kept; readonly conflict?: undefined; readonly unknown?: undefined}
   /** Somebody saved in between: nothing was changed; here is what stands now and what both started from. */
-  | {readonly conflict: {readonly now: GarmentRecord; readonly base: Content | null}; readonly saved?: undefined; readonly unknown?: undefined}
+  | {readonly conflict: {readonly now: Kept; readonly base: Body | null}; readonly saved?: undefined; readonly unknown?: undefined}
   | {readonly unknown: true; readonly saved?: undefined; readonly conflict?: undefined};
 
-/** Of changes that are saved together: held says that nothing was wrong with this one, but another was stopped. */
-export type SavedTogether = Saved | {readonly held: true; readonly saved?: undefined; readonly conflict?: undefined; readonly unknown?: undefined};
+/** Nothing was wrong with this change, but another one that was to be saved with it was stopped. */
+export type Held = {readonly held: true; readonly saved?: undefined; readonly conflict?: undefined; readonly unknown?: undefined};
+
+export type Saved = Outcome<GarmentRecord, Content>;
+export type SavedTogether = Saved | Held;
+export type SavedSale = Outcome<SaleRecord, Sale> | Held;
+
+/** What changed about sales since a mark. */
+export interface SalesSince {
+  /** To ask with the next time. */
+  readonly mark: number;
+  /** These are all there are, and whatever was known before is to be forgotten. */
+  readonly whole: boolean;
+  readonly sales: readonly Pick<SaleRecord, "id" | "garment" | "removed" | "sale">[];
+}
 
 export interface Store {
   /** A garment, removed or not; null when there is none. */
@@ -39,6 +58,18 @@ export interface Store {
   walk(after: string | null, limit: number): Promise<readonly GarmentRecord[]>;
   /** The steps of a garment, oldest first. */
   history(id: string): Promise<readonly Step[]>;
+
+  /** A sale, written down or of a garment that was sold; null when there is none. */
+  sale(id: string): Promise<SaleRecord | null>;
+  /** Saves all or none, the answers in order. The sale of a garment is unknown here: it follows the garment. No sale may be among them twice. */
+  saveSales(changes: readonly SaleSave[]): Promise<readonly SavedSale[]>;
+  findSales(query: SaleQuery): Promise<SalePage>;
+  /** Sales of either kind in order of id, after one, removed ones too. */
+  walkSales(after: string | null, limit: number): Promise<readonly SaleRecord[]>;
+  /** The steps of a sale that was written down, oldest first. */
+  saleHistory(id: string): Promise<readonly SaleStep[]>;
+  /** For those who keep sales in memory. @param mark  the mark of the last time; null: the first time */
+  salesSince(mark: number | null): Promise<SalesSince>;
 
   /** Notes a photo whose files are in place; the same photo twice is one. */
   addPhoto(photo: Photo): Promise<void>;

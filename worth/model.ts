@@ -45,7 +45,7 @@ export const moneyStorySchema = z.strictObject({
   costs: z.array(z.strictObject({what: line.min(1), amount: amountSchema, on: day.nullable().default(null)})).max(100).default([]).describe("cleaning, mending, travel ..."),
   listedOn: day.nullable().default(null),
   sold: z
-    .strictObject({on: day, price: amountSchema, fees: amountSchema.nullable().default(null), postage: amountSchema.nullable().default(null).describe("paid by the shop"), channel: line.default("")})
+    .strictObject({on: day, price: amountSchema, fees: amountSchema.nullable().default(null), postage: amountSchema.nullable().default(null).describe("paid by the shop"), channel: line.default(""), grade: z.enum(grades).nullable().default(null).describe("as it was sold")})
     .nullable()
     .default(null),
 });

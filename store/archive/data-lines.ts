@@ -26,6 +26,14 @@ export const dataLines: Readonly<Record<DataName, (db: Database) => Generator<st
       ({id, rev}) => [id!, rev!],
       (s) => raw({id: said(s.id!), rev: said(s.rev!), at: said(s.at!), who: said(s.who!), what: said(s.what!), removed: yes(s.removed!), content: s.content as string}),
     ),
+  "sales.jsonl": (db) =>
+    inPages(
+      db,
+      "SELECT id, rev, at, who, what, removed, body FROM sale_step WHERE (id, rev) > (?, ?) ORDER BY id, rev LIMIT ?",
+      ["", 0],
+      ({id, rev}) => [id!, rev!],
+      (s) => raw({id: said(s.id!), rev: said(s.rev!), at: said(s.at!), who: said(s.who!), what: said(s.what!), removed: yes(s.removed!), sale: s.body as string}),
+    ),
   "photos.jsonl": (db) =>
     inPages(db, "SELECT photo, mime, bytes, width, height, added_at FROM photo WHERE photo > ? ORDER BY photo LIMIT ?", [""], ({photo}) => [photo!], ({added_at, ...rest}) => JSON.stringify({...rest, addedAt: added_at})),
   "books.jsonl": (db) =>

@@ -48,7 +48,7 @@ export const contradiction = (archive: string): Problem => ({
 });
 
 export const rackNotEmpty = (folder: string): Problem => ({
-  code: "archive/rack-not-empty", at: folder, what: "garments hang, or hung, on this rack", why: "an archive is restored as a whole, and would mix with them", fix: "restore to a new folder with --data, or empty the rack first",
+  code: "archive/rack-not-empty", at: folder, what: "garments or sales are, or were, kept on this rack", why: "an archive is restored as a whole, and would mix with them", fix: "restore to a new folder with --data, or empty the rack first",
 });
 
 export const otherBook = (book: string, edition: number): Problem => ({

@@ -68,7 +68,7 @@ export async function restoreArchive(archive: string, folder: string): Promise<R
   }
 }
 
-const isEmpty = (db: Database) => db.one("SELECT 1 FROM step LIMIT 1") === null;
+const isEmpty = (db: Database) => db.one("SELECT 1 FROM step UNION ALL SELECT 1 FROM sale_step LIMIT 1") === null;
 
 function move(from: string, to: string): void {
   mkdirSync(dirname(to), {recursive: true});

@@ -4,9 +4,10 @@ import {readFileSync} from "node:fs";
 import {join} from "node:path";
 import {z} from "zod";
 import {StoreFault} from "../fault.ts";
-import {bookEditionSchema, photoSchema, stepSchema, type Step} from "../model.ts";
+import {bookEditionSchema, photoSchema, saleStepSchema, stepSchema, type SaleStep, type Step} from "../model.ts";
 import type {Database} from "../sqlite/database.ts";
 import {hang, putStep} from "../sqlite/hang.ts";
+import {putSale} from "../sqlite/put-sale.ts";
 import {asBytes, dataLines} from "./data-lines.ts";
 import {linesOf} from "./lines-of.ts";
 import {bookName, isSecret, type DataName, type Manifest} from "./manifest.ts";
@@ -37,6 +38,7 @@ export function takeOver(db: Database, unpacked: string, manifest: Manifest, arc
   };
 
   readHistory(db, (keep) => read("history.jsonl", stepSchema, keep));
+  if (manifest.files.some(({name}) => name === "sales.jsonl")) readSales(db, (keep) => read("sales.jsonl", saleStepSchema, keep));
   read("photos.jsonl", photoSchema, ({photo, mime, bytes, width, height, addedAt}) =>
     db.run("INSERT INTO photo (photo, mime, bytes, width, height, added_at) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO UPDATE SET added_at = excluded.added_at", photo, mime, bytes, width, height, addedAt));
   read("books.jsonl", bookEditionSchema.omit({yaml: true}), ({book, edition, title, savedAt, savedBy}) => {
@@ -70,4 +72,15 @@ function readHistory(db: Database, read: (keep: (step: Step) => void) => void): 
     steps.push(step);
   });
   hangLast();
+}
+
+/** Each step of a written sale on top of the one before. */
+function readSales(db: Database, read: (keep: (step: SaleStep) => void) => void): void {
+  let before = {id: "", rev: 0};
+  read((step) => {
+    const wanted = step.id === before.id ? before.rev + 1 : 1;
+    if (step.rev !== wanted || step.id < before.id) throw new Error(`step ${step.rev} of ${step.id} stands where step ${wanted} should`);
+    putSale(db, step);
+    before = step;
+  });
 }

@@ -6,7 +6,7 @@ import {dirname, join} from "node:path";
 import {Transform} from "node:stream";
 import {pipeline} from "node:stream/promises";
 import type {Problem} from "../../engine/problem.ts";
-import {dataNames, form, formVersion, manifestName, manifestSchema, photoName, type Manifest} from "./manifest.ts";
+import {dataNamesOf, form, formVersion, manifestName, manifestSchema, photoName, type Manifest} from "./manifest.ts";
 import {reasonOf, type OpenZip} from "./open-zip.ts";
 import * as say from "./problems.ts";
 
@@ -27,7 +27,7 @@ export async function readManifest(zip: OpenZip, archive: string): Promise<{read
   const manifest = read.data;
   const listed = new Set(manifest.files.map(({name}) => name));
   if (listed.size < manifest.files.length) return {problems: [say.notOurs(archive, `its ${manifestName} names a file twice`)]};
-  const missing = [...new Set([...dataNames, ...listed])].filter((name) => !listed.has(name) || !zip.entries.has(name)).map((name) => say.entryMissing(archive, name));
+  const missing = [...new Set([...dataNamesOf(manifest.version), ...listed])].filter((name) => !listed.has(name) || !zip.entries.has(name)).map((name) => say.entryMissing(archive, name));
   const misnamed = manifest.files.filter(({name, sha256}) => name.startsWith("photos/") && name !== photoName(sha256)).map(({name}) => say.entryChanged(archive, name));
   const unlisted = [...zip.entries.keys()].filter((name) => name !== manifestName && !listed.has(name)).map((name) => say.strangeEntry(archive, name));
   const problems = [...missing, ...misnamed, ...unlisted].slice(0, 20);

@@ -76,7 +76,7 @@ async function describe(db: Database, photos: string): Promise<Archived> {
     else missing.push(photo);
   }
   const count = (table: string) => db.one<{n: number}>(`SELECT count(*) AS n FROM ${table}`)!.n;
-  return {manifest: {form, version: formVersion, garments: count("garment"), steps: count("step"), photos: count("photo"), books: count("edition"), files}, missing};
+  return {manifest: {form, version: formVersion, garments: count("garment"), steps: count("step"), sales: db.one<{n: number}>("SELECT count(*) AS n FROM sale WHERE garment IS NULL")!.n, photos: count("photo"), books: count("edition"), files}, missing};
 }
 
 function measured(pieces: Iterable<Buffer>): {bytes: number; sha256: string} {

@@ -4,6 +4,7 @@ import type {Save, Saved, SavedTogether, Store} from "../store.ts";
 import type {Database} from "./database.ts";
 import {hang} from "./hang.ts";
 import {newId} from "./new-id.ts";
+import {readContent} from "./read-content.ts";
 
 interface GarmentRow {
   readonly n: number;
@@ -24,7 +25,7 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
 
   const contentAt = (id: string, rev: number): Content | null => {
     const found = db.one<{content: string}>("SELECT content FROM step WHERE id = ? AND rev = ?", id, rev);
-    return found && (JSON.parse(found.content) as Content);
+    return found && readContent(found.content);
   };
 
   /** Null when nothing stands in the way. */
@@ -69,10 +70,10 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
     history: async (id) =>
       db
         .all<Omit<Step, "removed" | "content"> & {removed: number; content: string}>("SELECT id, rev, at, who, what, removed, content FROM step WHERE id = ? ORDER BY rev", id)
-        .map((step) => ({...step, removed: step.removed === 1, content: JSON.parse(step.content) as Content})),
+        .map((step) => ({...step, removed: step.removed === 1, content: readContent(step.content)})),
   };
 }
 
 function recordOf({id, rev, created_at, changed_at, changed_by, removed, content}: GarmentRow): GarmentRecord {
-  return {id, rev, createdAt: created_at, changedAt: changed_at, changedBy: changed_by, removed: removed === 1, content: JSON.parse(content) as Content};
+  return {id, rev, createdAt: created_at, changedAt: changed_at, changedBy: changed_by, removed: removed === 1, content: readContent(content)};
 }

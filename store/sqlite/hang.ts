@@ -1,7 +1,8 @@
-// Puts a step into the history, and the garment as it stands after it onto the rack: columns, tags and words.
+// Puts a step into the history, and the garment as it stands after it onto the rack: columns, tags, words, and its sale.
 import type {Step} from "../model.ts";
 import {columnsOf, wordsOf} from "./columns.ts";
 import type {Database, Value} from "./database.ts";
+import {followGarment} from "./put-sale.ts";
 
 /** @param n  row number of the garment; null: a new one */
 export function hang(db: Database, step: Step, createdAt: string, n: number | null): void {
@@ -12,6 +13,7 @@ export function hang(db: Database, step: Step, createdAt: string, n: number | nu
   for (const tag of new Set(content.tags)) db.run("INSERT INTO tag (n, tag) VALUES (?, ?)", row, tag);
   if (n !== null) db.run("DELETE FROM words WHERE rowid = ?", row);
   db.run("INSERT INTO words (rowid, body) VALUES (?, ?)", row, wordsOf(content));
+  followGarment(db, step);
 }
 
 /** The history alone. */

@@ -1,6 +1,7 @@
 // Finds garments: columns and words in the database, years in memory.
 import type {Content, Dating, RackPage, RackQuery, RackRow} from "../model.ts";
 import type {Database, Value} from "./database.ts";
+import {leap} from "./leap.ts";
 import {shareBetween, yearsIn, type YearShares} from "./years.ts";
 
 const orders: Readonly<Record<RackQuery["sort"], string>> = {changed: "changed_at", number: "number COLLATE NOCASE", date: "best", place: "place COLLATE NOCASE", asked: "asked", sureness: "probability"};
@@ -82,11 +83,4 @@ function valuesOf(db: Database): RackPage["values"] {
   const distinct = (column: string) => leap(db, "garment", column, "removed = 0 AND ");
   const used = (tag: string) => db.one("SELECT 1 FROM tag JOIN garment USING (n) WHERE tag = ? AND removed = 0 LIMIT 1", tag) !== null;
   return {makers: distinct("maker"), types: distinct("type"), places: distinct("place"), tags: leap(db, "tag", "tag", "").filter(used)};
-}
-
-/** The different values of a column, leaping through its index from one to the next instead of reading them all. */
-function leap(db: Database, table: string, column: string, condition: string): string[] {
-  const next = (after: string) => `SELECT min(${column}) FROM ${table} WHERE ${condition}${column} > ${after}`;
-  const sql = `WITH RECURSIVE found (value) AS (${next("''")} UNION ALL SELECT (${next("value")}) FROM found WHERE value IS NOT NULL) SELECT value FROM found WHERE value IS NOT NULL`;
-  return db.all<{value: string}>(sql).map(({value}) => value);
 }

@@ -3,7 +3,9 @@ import type {BookEdition, Photo} from "../model.ts";
 import type {Store} from "../store.ts";
 import {checkAll} from "./check-all.ts";
 import type {Database} from "./database.ts";
+import {findSalesIn} from "./find-sales.ts";
 import {garmentsIn} from "./garments.ts";
+import {salesIn} from "./sales.ts";
 import {searchIn} from "./search.ts";
 
 interface PhotoRow extends Omit<Photo, "addedAt"> {
@@ -20,6 +22,8 @@ export function sqliteStore(db: Database): Store {
   return {
     ...garmentsIn(db),
     search: searchIn(db),
+    ...salesIn(db),
+    findSales: findSalesIn(db),
     addPhoto: async ({photo, mime, bytes, width, height, addedAt}) => {
       db.run("INSERT INTO photo (photo, mime, bytes, width, height, added_at) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING", photo, mime, bytes, width, height, addedAt);
     },

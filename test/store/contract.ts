@@ -2,6 +2,7 @@
 import {expect, test} from "vitest";
 import {contentSchema, rackQuerySchema, type Content, type GarmentRecord} from "../../store/model.ts";
 import type {Save, Store} from "../../store/store.ts";
+import {salesContract} from "./sales-contract.ts";
 
 export const at = "2026-06-01T10:00:00.000Z";
 
@@ -218,6 +219,8 @@ export function contract(open: () => Promise<Store>): void {
     expect(await store.swapSetting("a", "1", "2")).toBe(true);
     expect(await store.setting("a")).toBe("2");
   });
+
+  salesContract(using);
 
   using("is sound", async (store) => {
     await added(store, content("1"));

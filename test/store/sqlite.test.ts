@@ -9,8 +9,9 @@ import {openDatabase} from "../../store/sqlite/database.ts";
 import {emptyRack} from "../../store/sqlite/empty.ts";
 import {migrate} from "../../store/sqlite/migrate.ts";
 import {migrations} from "../../store/sqlite/migrations.ts";
-import {rackQuerySchema} from "../../store/model.ts";
+import {rackQuerySchema, saleQuerySchema} from "../../store/model.ts";
 import {at, content, contract, dated} from "./contract.ts";
+import {sale, saleSave} from "./sales-contract.ts";
 
 const home = mkdtempSync(join(tmpdir(), "ticking-store-"));
 let count = 0;
@@ -187,6 +188,75 @@ test("a rack of the first shape comes forward with all that is on it", async () 
   expect([found.total, found.years]).toEqual([1, {first: 1967, garments: [0.5, 0.5]}]);
   expect([await store.check(), readdirSync(backups).length]).toEqual([[], 1]);
   await store.close();
+});
+
+test("a rack of the second shape comes forward, its garments with the entries that came later, and sales can be kept", async () => {
+  const path = folder();
+  const {database, backups} = partsOf(path);
+  mkdirSync(path);
+  const db = openDatabase(database);
+  migrate(db, path, backups, migrations.slice(0, 2));
+  const body = content("0147", {place: "attic"});
+  const old = JSON.stringify({...body, sizes: undefined, state: undefined, money: undefined, labels: undefined});
+  const columns = {n: 1, id: "abcdefghijkl", rev: 1, seq: 7, created_at: at, changed_at: at, changed_by: "owner", removed: 0, ...columnsOf(body)};
+  db.run(`INSERT INTO garment (${Object.keys(columns).join(", ")}) VALUES (${Object.keys(columns).map(() => "?").join(", ")})`, ...Object.values(columns));
+  db.run("INSERT INTO step (seq, id, rev, at, who, what, removed, content) VALUES (7, 'abcdefghijkl', 1, ?, 'owner', 'added', 0, ?)", at, old);
+  db.run("INSERT INTO words (rowid, body) VALUES (1, ?)", wordsOf(body));
+  db.close();
+  const store = await openStore(path);
+  expect((await store.get("abcdefghijkl"))!.content).toEqual(body);
+  expect((await store.history("abcdefghijkl"))[0]!.content).toEqual(body);
+  await store.saveSales([saleSave(null, 0, sale())]);
+  expect([await store.check(), readdirSync(backups).length, (await store.findSales(saleQuerySchema.parse({}))).total]).toEqual([[], 1, 1]);
+  await store.close();
+});
+
+test("the history of sales can be neither changed nor deleted, not even by hand", async () => {
+  const path = folder();
+  const store = await openStore(path);
+  await store.saveSales([saleSave(null, 0, sale())]);
+  await store.close();
+  const db = openDatabase(partsOf(path).database);
+  expect(() => db.exec("UPDATE sale_step SET who = 'nobody'")).toThrow("never changed");
+  expect(() => db.exec("DELETE FROM sale_step")).toThrow("never deleted");
+  db.close();
+});
+
+test("emptying takes sales away, and who keeps them in memory is told to forget them", async () => {
+  const path = folder();
+  const store = await openStore(path);
+  await store.saveSales([saleSave(null, 0, sale())]);
+  const {mark} = await store.salesSince(null);
+  emptyRack(path, []);
+  expect(await store.salesSince(mark)).toMatchObject({whole: true, sales: []});
+  const [added] = await store.saveSales([saleSave(null, 0, sale({note: "new"}))]);
+  expect((await store.salesSince(mark)).sales.map(({id}) => id)).toEqual([added!.saved!.id]);
+  expect(await store.check()).toEqual([]);
+  await store.close();
+  const db = openDatabase(partsOf(path).database);
+  expect(() => db.exec("DELETE FROM sale_step")).toThrow("never deleted");
+  db.close();
+});
+
+test("a check finds sales that do not agree with their history or their garment", async () => {
+  const spoiled = async (spoil: string) => {
+    const path = folder();
+    const store = await openStore(path);
+    await store.saveSales([saleSave(null, 0, sale())]);
+    await store.save(save("1", {standing: "sold", money: {sold: {on: "2026-04-01", price: {cents: 22000, currency: "USD"}}}}));
+    const db = openDatabase(partsOf(path).database);
+    db.exec(spoil);
+    db.close();
+    const said = await store.check();
+    await store.close();
+    return said.join();
+  };
+  expect(await spoiled("SELECT 1")).toBe("");
+  expect(await spoiled("UPDATE sale SET rev = 3 WHERE garment IS NULL")).toMatch(/^sale \w+ and its history differ$/);
+  expect(await spoiled("UPDATE sale SET body = '{}' WHERE garment IS NULL")).toMatch(/^sale \w+ and its history differ$/);
+  expect(await spoiled("UPDATE sale SET cents = 1 WHERE garment IS NOT NULL")).toMatch(/^garment \w+ and its sale differ$/);
+  expect(await spoiled("DELETE FROM sale WHERE garment IS NOT NULL")).toMatch(/^garment \w+ and its sale differ$/);
+  expect(await spoiled("UPDATE garment SET standing = 'kept'")).toMatch(/^garment \w+ and its sale differ$/);
 });
 
 test("a check finds words that are lost, and garments that do not agree with their history", async () => {

@@ -8,10 +8,11 @@ import {afterAll, beforeAll, describe, expect, test} from "vitest";
 import {openPromise} from "yauzl";
 import {restoreArchive} from "../../../store/archive/restore-archive.ts";
 import {writeArchive} from "../../../store/archive/write-archive.ts";
-import {rackQuerySchema} from "../../../store/model.ts";
+import {rackQuerySchema, saleQuerySchema} from "../../../store/model.ts";
 import {openStore, partsOf} from "../../../store/open.ts";
 import {originalPath, photoFiles} from "../../../store/photo/photo-files.ts";
 import {at, content, dated} from "../contract.ts";
+import {sale, saleSave} from "../sales-contract.ts";
 import {rawZip, type RawEntry} from "./raw-zip.ts";
 
 const home = mkdtempSync(join(tmpdir(), "ticking-archive-"));
@@ -37,6 +38,9 @@ async function filled(): Promise<string> {
   await store.save({id: ids[2]!, base: 1, content: content("2"), removed: true, who: "owner", what: "removed", at: "2026-06-02T00:00:00.000Z"});
   for (const edition of [1, 2]) await store.addEdition({book: "mine", edition, title: "Mine", yaml: `book: mine\nedition: ${edition} # é\n`, savedAt: at, savedBy: "owner"});
   await store.addEdition({book: "../..", edition: 1, title: "Odd", yaml: "", savedAt: at, savedBy: "owner"});
+  await store.save({id: ids[4]!, base: 1, content: content("4", {standing: "sold", money: {sold: {on: "2026-05-01", price: {cents: 22000, currency: "USD"}}}}), who: "owner", what: "sold", at: "2026-06-02T00:00:00.000Z"});
+  const written = (await store.saveSales(["a", "b", "c"].map((note) => saleSave(null, 0, sale({note}))))).map(({saved}) => saved!.id);
+  await store.saveSales([saleSave(written[0]!, 1, sale({note: "changed"})), saleSave(written[1]!, 1, sale({note: "b"}), {removed: true, what: "removed"})]);
   await store.setSetting("demo.garments", "[]");
   await store.setSetting("passphrase.hash", "very secret");
   await store.close();
@@ -69,7 +73,7 @@ describe("an archive", () => {
   test("comes back on an empty rack, and its own archive is the same, byte for byte", async () => {
     const other = fresh();
     const {restored} = await restoreArchive(archive, other);
-    expect(restored).toMatchObject({garments: 12, steps: 14, photos: 1, books: 3});
+    expect(restored).toMatchObject({garments: 12, steps: 15, sales: 3, photos: 1, books: 3});
     const again = fresh(".zip");
     await writeArchive(other, again);
     expect(sha(readFileSync(again))).toBe(sha(readFileSync(archive)));
@@ -82,6 +86,9 @@ describe("an archive", () => {
       expect(await two.search(query)).toEqual(await one.search(query));
     }
     expect(await two.editions()).toEqual(await one.editions());
+    expect(await two.walkSales(null, 100)).toEqual(await one.walkSales(null, 100));
+    for (const {id} of await one.walkSales(null, 100)) expect(await two.saleHistory(id)).toEqual(await one.saleHistory(id));
+    expect((await two.findSales(saleQuerySchema.parse({own: true}))).total).toBe(1);
     const [photo] = await two.photos(null, 10);
     expect(await photoFiles(partsOf(other).photos).isSound(photo!.photo)).toBe(true);
     expect(await two.check()).toEqual([]);
@@ -111,11 +118,23 @@ describe("an archive", () => {
 
   test("can be read without ticking: lines of JSON, books and photos", () => {
     const text = (name: string) => Buffer.from(entries.find((entry) => entry.name === name)!.bytes).toString();
-    expect(entries.map(({name}) => name).slice(0, 6)).toEqual(["ticking.json", "garments.jsonl", "history.jsonl", "photos.jsonl", "books.jsonl", "settings.jsonl"]);
-    expect(text("history.jsonl").trimEnd().split("\n").map((line) => (JSON.parse(line) as {rev: number}).rev)).toHaveLength(14);
+    expect(entries.map(({name}) => name).slice(0, 7)).toEqual(["ticking.json", "garments.jsonl", "history.jsonl", "sales.jsonl", "photos.jsonl", "books.jsonl", "settings.jsonl"]);
+    expect(text("history.jsonl").trimEnd().split("\n").map((line) => (JSON.parse(line) as {rev: number}).rev)).toHaveLength(15);
     expect(text("books/mine-2.yaml")).toBe("book: mine\nedition: 2 # é\n");
     const photo = entries.find(({name}) => name.startsWith("photos/"))!;
     expect(photo.name).toBe(`photos/${sha(photo.bytes)}`);
+  });
+
+  test("of the first form, before there were sales, is taken as it is", async () => {
+    const listed = JSON.parse(entries[0]!.bytes.toString()) as {files: {name: string}[]; sales?: number};
+    const {sales: _, ...first} = {...listed, version: 1, files: listed.files.filter(({name}) => name !== "sales.jsonl")};
+    const file = fresh(".zip");
+    writeFileSync(file, changed({"ticking.json": () => Buffer.from(JSON.stringify(first)), "sales.jsonl": null}));
+    const other = fresh();
+    expect((await restoreArchive(file, other)).restored).toMatchObject({garments: 12, steps: 15, sales: 0});
+    const store = await openStore(other);
+    expect((await store.walkSales(null, 10)).map(({garment}) => garment !== null)).toEqual([true]);
+    await store.close();
   });
 
   test("leaves out a photo that is damaged on the disk, and says which", async () => {
@@ -158,7 +177,7 @@ describe("is refused whole, with nothing left behind:", () => {
     ["another zip", () => rawZip([]), "archive/not-ours"],
     ["another list of files", () => changed({"ticking.json": () => Buffer.from("{}")}), "archive/not-ours"],
     ["a list that is no JSON", () => changed({"ticking.json": () => Buffer.from("{")}), "archive/not-ours"],
-    ["a newer form", () => changed({"ticking.json": edit('"version":1', '"version":2')}), "archive/newer"],
+    ["a newer form", () => changed({"ticking.json": edit('"version":2', '"version":3')}), "archive/newer"],
     ["a path that climbs out", () => changed({}, [{name: "photos/../../evil", bytes: anything}]), "archive/strange-entry"],
     ["a path that climbs out backwards", () => changed({}, [{name: "..\\evil", bytes: anything}]), "archive/strange-entry"],
     ["an absolute path", () => changed({}, [{name: "/tmp/evil", bytes: anything}]), "archive/strange-entry"],
@@ -179,6 +198,9 @@ describe("is refused whole, with nothing left behind:", () => {
     ["a step left out", () => forged("history.jsonl", edit(/.*"rev":2.*\n/, "")), "archive/contradiction"],
     ["a first step left out", () => forged("history.jsonl", edit(/^.*\n/, "")), "archive/contradiction"],
     ["a gap in a history", () => forged("history.jsonl", edit('"rev":2', '"rev":3')), "archive/bad-line"],
+    ["a sale that no sale can be", () => forged("sales.jsonl", edit('"cents":12000', '"cents":1.5')), "archive/bad-line"],
+    ["a gap in the history of a sale", () => forged("sales.jsonl", edit('"rev":2', '"rev":3')), "archive/bad-line"],
+    ["no sales in a form that has them", () => changed({"sales.jsonl": null}), "archive/entry-missing"],
     ["garments that do not follow from their history", () => forged("garments.jsonl", edit("Dachboden", "Keller")), "archive/contradiction"],
     ["a secret to be planted", () => forged("settings.jsonl", () => Buffer.from('{"key":"passphrase.hash","value":"mine"}\n')), "archive/bad-line"],
     ["a list that names no data", () => changed({"ticking.json": (list) => Buffer.from(list.toString().replace(/\{"name":"history.jsonl"[^}]*\},/, ""))}), "archive/entry-missing"],
