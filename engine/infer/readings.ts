@@ -10,7 +10,7 @@ import {sayStated} from "../scheme/say.ts";
 import {statedKey} from "../scheme/scheme.ts";
 import {sliceText, type PrintedRow} from "../cell/printed-row.ts";
 import {heavyCases, type Evaluation} from "./evaluate.ts";
-import {arranged, kindsOf, layoutOf, monthsOf, rowContext, rowTable} from "./label-rows.ts";
+import {arranged, kindsOf, layoutOf, monthsOf, rowContext, rowsChance, rowTable} from "./label-rows.ts";
 import type {Ties} from "./repeats.ts";
 import {monthIndex, type MonthIndex} from "../units.ts";
 
@@ -45,7 +45,7 @@ interface Mass {
 }
 
 const shown = 6;
-/** Ways to read a row that hold less than this part of the probability are not looked at singly. */
+/** Label kinds, and ways to read a row, that hold less than this part of the probability are not looked at singly. */
 const leastReading = 1e-9;
 
 /** The readings of every row for one possible maker; probabilities of a row's readings add up to 1. */
@@ -53,6 +53,7 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
   const {evidence, space} = evaluation;
   const book = evidence.view.own;
   if (!book?.label || evidence.rows.length === 0) return [];
+  const total = sum(evaluation.joint);
   const open = new Map<string, OpenParses>();
   for (const c of heavyCases(evaluation)) {
     const hub = c.factors.find((factor) => factor.hub);
@@ -64,12 +65,13 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
         const months = monthsOf(chance);
         if (months.from === months.until) continue;
         const weight = times(coefficient, chance);
+        if (massOf(weight, rowsChance(book, book.label, kind, months, evidence.rows, c.case, ties, evidence.trifle)) < total * leastReading) continue;
         const context = rowContext(book, book.label, kind, months, c.case, ties);
         addKind(evaluation, layoutOf(book.label, kind), context, weight, open);
       }
     }
   }
-  const least = sum(evaluation.joint) * leastReading;
+  const least = total * leastReading;
   const masses: Map<string, Mass>[] = evidence.rows.map(() => new Map());
   for (const {o, line, context, tie, rest} of open.values()) {
     for (const {row, weight} of evidence.rows[o]!.versions) addParses(book.parse(row, line).parses, row, weight, context, tie, rest, least, masses[o]!);
@@ -139,6 +141,12 @@ function lineId(line: LayoutRow): number {
   let id = lineIds.get(line);
   if (id === undefined) lineIds.set(line, (id = ++lastLine));
   return id;
+}
+
+function massOf(a: Float64Array, b: Float64Array): number {
+  let mass = 0;
+  for (let t = 0; t < a.length; t++) mass += a[t]! * b[t]!;
+  return mass;
 }
 
 /** Whether all ways to read a row so hold more than a millionth of the probability; what is less is not told. */
