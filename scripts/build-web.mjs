@@ -4,9 +4,10 @@ import {createHash} from "node:crypto";
 import fs from "node:fs";
 import path from "node:path";
 import {fileURLToPath} from "node:url";
+import {shipReader} from "./ship-reader.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const sources = ["web", "engine", "commands", "rulebooks", "store", "package-lock.json"];
+const sources = ["web", "engine", "commands", "rulebooks", "reader", "state", "store", "worth", "scripts/ship-reader.mjs", "package-lock.json"];
 const mark = path.join(root, "dist-web", ".built");
 const lock = path.join(root, ".cache", "building-screens");
 /** A build that takes longer has been killed. */
@@ -30,6 +31,7 @@ function build(wanted) {
   console.error("Building the screens ...");
   const {status} = spawnSync(process.execPath, ["node_modules/vite/bin/vite.js", "build", "web", "--config", "web/vite.config.ts", "--logLevel", "warn"], {cwd: root, stdio: ["ignore", 2, 2], env: {...process.env, NODE_ENV: "production"}});
   if (status !== 0) return false;
+  shipReader(path.join(root, "node_modules"), path.join(root, "dist-web", "reader"));
   fs.writeFileSync(mark, wanted);
   return true;
 }

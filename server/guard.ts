@@ -5,10 +5,15 @@ import {Refused} from "./problem-details.ts";
 import * as say from "./problems.ts";
 
 /** Nothing but what this server hands out; source: Content Security Policy Level 3 (W3C), OWASP Secure Headers Project. */
-export const contentPolicy = [
-  "default-src 'self'", "script-src 'self'", "style-src 'self'", "img-src 'self' blob: data:", "font-src 'self'", "connect-src 'self'", "worker-src 'self'", "manifest-src 'self'",
+const policy = (scripts: string) => [
+  "default-src 'self'", `script-src ${scripts}`, "style-src 'self'", "img-src 'self' blob: data:", "font-src 'self'", "connect-src 'self'", "worker-src 'self'", "manifest-src 'self'",
   "object-src 'none'", "base-uri 'none'", "form-action 'self'", "frame-ancestors 'none'",
 ].join("; ");
+export const contentPolicy = policy("'self'");
+
+/** The worker that reads photos does its sums in WebAssembly, and is the one script that may: the policy of a worker is that of its own file. */
+const readerWorker = /^\/assets\/reader-worker-[\w-]+\.js$/;
+const readerPolicy = policy("'self' 'wasm-unsafe-eval'");
 
 const usualHeaders: Readonly<Record<string, string>> = {
   "content-security-policy": contentPolicy,
@@ -24,6 +29,7 @@ export function safeHeaders(): MiddlewareHandler {
   return async (context, next) => {
     await next();
     for (const [name, value] of Object.entries(usualHeaders)) context.res.headers.set(name, value);
+    if (readerWorker.test(context.req.path)) context.res.headers.set("content-security-policy", readerPolicy);
   };
 }
 

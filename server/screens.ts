@@ -1,8 +1,10 @@
 // Hands out the built screens: only files that lie in their folder, the first page for every address of a screen.
 import {createHash} from "node:crypto";
+import {createReadStream} from "node:fs";
+import {readFile, realpath, stat} from "node:fs/promises";
+import {Readable} from "node:stream";
 import {promisify} from "node:util";
 import {gzip} from "node:zlib";
-import {readFile, realpath, stat} from "node:fs/promises";
 import {extname, join, sep} from "node:path";
 import {Refused} from "./problem-details.ts";
 import * as say from "./problems.ts";
@@ -12,7 +14,9 @@ const kinds: Readonly<Record<string, string>> = {
   ".svg": "image/svg+xml", ".png": "image/png", ".ico": "image/x-icon", ".webp": "image/webp", ".jpg": "image/jpeg", ".woff2": "font/woff2", ".txt": "text/plain; charset=utf-8", ".wasm": "application/wasm",
 };
 /** Names that carry a hash of what they hold never change. */
-const hashed = /^\/assets\/.+-[\w-]{8,}\.\w+$/;
+const hashed = /^\/(assets|reader)\/.+-[\w-]{8,}\.\w+$/;
+/** What is larger is not held in memory: the models that read photos. */
+const mostHeld = 4_000_000;
 const squeezed = /^(text|application\/(json|manifest)|image\/svg)/;
 
 interface Held {
@@ -32,6 +36,8 @@ export function serveScreens(folder: string): (request: Request) => Promise<Resp
       if (extname(pathname) !== "") throw new Refused(404, [say.nothingHere(pathname)]);
       throw new Refused(503, [say.noScreens()]);
     }
+    const size = hashed.test(pathname) ? (await stat(found)).size : 0;
+    if (size > mostHeld) return streamed(request, found, size);
     const {bytes, small, tag} = await hold(found, held);
     const kind = kinds[extname(found)] ?? "application/octet-stream";
     const headers = new Headers({"content-type": kind, "etag": tag, "cache-control": hashed.test(pathname) ? "public, max-age=31536000, immutable" : "no-cache", "vary": "accept-encoding"});
@@ -41,6 +47,11 @@ export function serveScreens(folder: string): (request: Request) => Promise<Resp
     headers.set("content-length", String((packed ?? bytes).length));
     return new Response(request.method === "HEAD" ? null : (packed ?? bytes), {headers});
   };
+}
+
+function streamed(request: Request, path: string, size: number): Response {
+  const headers = new Headers({"content-type": kinds[extname(path)] ?? "application/octet-stream", "cache-control": "public, max-age=31536000, immutable", "content-length": String(size)});
+  return new Response(request.method === "HEAD" ? null : (Readable.toWeb(createReadStream(path)) as ReadableStream<Uint8Array>), {headers});
 }
 
 async function fileFor(pathname: string, folder: string): Promise<string | null> {

@@ -1,7 +1,8 @@
-// How the screens are built: one page, one worker for the engine, one service worker for the time without a server.
+// How the screens are built: one page, one worker for the engine and one for the reader of photos, one service worker for the time without a server.
 import react from "@vitejs/plugin-react";
 import {defineConfig} from "vite";
 import {precache} from "./offline/precache.ts";
+import {externArithmetic} from "./reader/extern-arithmetic.ts";
 
 const serviceWorker = "sw.js";
 
@@ -19,6 +20,6 @@ export default defineConfig({
       output: {entryFileNames: ({name}) => (name === "sw" ? serviceWorker : "assets/[name]-[hash].js")},
     },
   },
-  worker: {format: "es"},
-  server: {proxy: {"^/api/": {target: "http://127.0.0.1:4848", changeOrigin: false}}},
+  worker: {format: "es", plugins: () => [externArithmetic()]},
+  server: {proxy: {"^/(api|reader)/": {target: "http://127.0.0.1:4848", changeOrigin: false}}},
 });

@@ -10,7 +10,9 @@ const screens = `ticking screens ${__SCREEN_VERSION__}`;
 const books = "ticking books";
 const answers = "ticking answers";
 const photos = "ticking photos";
-const most = {[books]: 40, [answers]: 200, [photos]: 600};
+/** What reading photos needs: some 30 MB that are fetched once, when a photo is first read. */
+const reader = "ticking reader";
+const most = {[books]: 40, [answers]: 200, [photos]: 600, [reader]: 8};
 /** With an answer at hand nobody waits longer for a server that may be out of reach. */
 const patience = 4000;
 
@@ -36,7 +38,9 @@ worker.addEventListener("fetch", (event) => {
   else if (request.method !== "GET") return;
   else if (request.mode === "navigate" && !url.pathname.startsWith("/api/")) event.respondWith(fromScreens("/", request));
   else if (__SCREEN_FILES__.includes(url.pathname)) event.respondWith(fromScreens(url.pathname, request));
-  else if (/^\/api\/photos\/[0-9a-f]{64}\/(small|shown)$/.test(url.pathname)) event.respondWith(keptFirst(request, event));
+  else if (/^\/api\/photos\/[0-9a-f]{64}\/(small|shown)$/.test(url.pathname)) event.respondWith(keptFirst(request, photos, event));
+  else if (url.pathname === "/reader/parts.json") event.respondWith(serverFirst(request, reader, event));
+  else if (url.pathname.startsWith("/reader/")) event.respondWith(keptFirst(request, reader, event));
   else if (url.pathname.startsWith("/api/books")) event.respondWith(serverFirst(request, books, event));
   else if (/^\/api\/(about$|rack$|garments\/)/.test(url.pathname) && !url.searchParams.has("alive")) event.respondWith(serverFirst(request, answers, event));
 });
@@ -45,16 +49,16 @@ async function fromScreens(path: string, request: Request): Promise<Response> {
   return (await (await caches.open(screens)).match(path)) ?? fetch(request);
 }
 
-// A photo is named after what it holds, so that a kept one is never out of date.
-async function keptFirst(request: Request, event: FetchEvent): Promise<Response> {
-  const kept = await (await caches.open(photos)).match(request);
+// What is named after what it holds is never out of date once it is kept.
+async function keptFirst(request: Request, name: typeof photos | typeof reader, event: FetchEvent): Promise<Response> {
+  const kept = await (await caches.open(name)).match(request);
   if (kept) return kept;
   const response = await fetch(request);
-  if (response.ok) event.waitUntil(keep(request, response.clone(), photos));
+  if (response.ok) event.waitUntil(keep(request, response.clone(), name));
   return response;
 }
 
-async function serverFirst(request: Request, name: typeof books | typeof answers, event: FetchEvent): Promise<Response> {
+async function serverFirst(request: Request, name: typeof books | typeof answers | typeof reader, event: FetchEvent): Promise<Response> {
   const kept = await (await caches.open(name)).match(request);
   const asked = fetch(request).then((response) => {
     if (response.ok) event.waitUntil(keep(request, response.clone(), name));

@@ -1,0 +1,45 @@
+// What of a row read from a photo is in doubt, and what can be settled with one tap.
+import {align} from "../../reader/align.ts";
+import type {Characters, ReadRow, SettledRow} from "../../reader/model.ts";
+import {settle} from "../../reader/settle.ts";
+
+/** A character less certain than this is dotted. Source: own choice. */
+const certain = 0.9;
+/** What is less likely is not offered. */
+const leastCharacter = 0.015;
+const leastText = 0.01;
+const mostTexts = 4;
+
+/** One place of the reader's likeliest reading, and what stands or may stand there. */
+export interface PlaceState {
+  readonly place: number;
+  /** Likeliest first; an empty character is nothing there. */
+  readonly choices: Characters;
+  readonly doubtful: boolean;
+  readonly settled: boolean;
+}
+
+/** Every place of a row as it stands after what was settled; a gap is no place to settle: other spacings are other readings of the row. */
+export function placesOf(read: ReadRow, settled: SettledRow | null): PlaceState[] {
+  if (settled?.text != null) return [];
+  const now = settle(read, settled);
+  return now.places.map((characters, place) => {
+    const isSettled = settled?.places[place] !== undefined;
+    const offered = read.places[place]!.filter(({character, p}) => character !== " " && p >= leastCharacter);
+    const choices = isSettled ? offered : characters.filter(({character, p}) => character !== " " && p >= leastCharacter);
+    return {place, choices, settled: isSettled, doubtful: !isSettled && read.best[place] !== " " && (characters[0]?.p ?? 0) < certain};
+  });
+}
+
+/** Which place of the reader's likeliest reading each character of another reading stands at; null: none. */
+export function placesIn(read: ReadRow, text: string): (number | null)[] {
+  const at: (number | null)[] = Array.from({length: text.length}, () => null);
+  for (const {from, to} of align(read.best, text)) if (to !== null) at[to] = from;
+  return at;
+}
+
+/** Other readings of the whole row, likeliest first. */
+export function otherTexts(read: ReadRow, settled: SettledRow | null, shown: string): {readonly text: string; readonly p: number}[] {
+  if (settled?.text != null) return [];
+  return settle(read, settled).strings.filter(({text, p}) => text !== shown && text.trim() !== "" && p >= leastText).slice(0, mostTexts);
+}
