@@ -40,6 +40,7 @@ export const readingMapSchema = z.strictObject({
 export const labelReadingSchema = z.strictObject({
   photo: z.string().regex(/^[0-9a-f]{64}$/).describe("hash of the original"),
   reader: z.string().max(80).describe("which reader, and its edition"),
+  size: z.strictObject({width: z.number().int().min(1), height: z.number().int().min(1)}).optional().describe("sides of the upright original, for showing its rows on a smaller copy"),
   outline: quadSchema.nullable().describe("the label in the photo; null: the whole photo"),
   turn: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]).describe("degrees clockwise that make the label upright"),
   map: readingMapSchema.optional().describe("the reading map that was used on the rows; left out: none"),

