@@ -2,8 +2,8 @@
 import {useEffect, useState} from "react";
 import {getJson} from "../api.ts";
 
-/** @returns the name of a maker by the id of its book; the id itself until the books have come */
-export function useMakerNames(): (maker: string) => string {
+/** @returns names of makers by the ids of their books; empty until the books have come */
+export function useMakers(): ReadonlyMap<string, string> {
   const [names, setNames] = useState<ReadonlyMap<string, string>>(new Map());
   useEffect(() => {
     const stop = new AbortController();
@@ -13,5 +13,11 @@ export function useMakerNames(): (maker: string) => string {
       .catch(() => {});
     return () => stop.abort();
   }, []);
+  return names;
+}
+
+/** @returns the name of a maker by the id of its book; the id itself until the books have come */
+export function useMakerNames(): (maker: string) => string {
+  const names = useMakers();
   return (maker) => names.get(maker) ?? maker;
 }

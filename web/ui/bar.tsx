@@ -8,6 +8,7 @@ const screens = [
   {href: "/examine", name: "Examine", also: ["/"]},
   {href: "/rack", name: "Rack", also: []},
   {href: "/books", name: "Rule books", also: []},
+  {href: "/sales", name: "Worth", also: ["/lot", "/shop", "/terms", "/worth"]},
 ] as const;
 
 export function Bar() {
@@ -17,7 +18,7 @@ export function Bar() {
       <Link href="/examine" className="wordmark">ticking</Link>
       <nav aria-label="Screens">
         {screens.map(({href, name, also}) => {
-          const here = at === href || at.startsWith(`${href}/`) || (also as readonly string[]).includes(at);
+          const here = [href, ...also].some((one) => at === one || at.startsWith(`${one}/`));
           return <Link key={href} href={href} aria-current={here ? "page" : undefined}>{name}</Link>;
         })}
       </nav>

@@ -1,5 +1,5 @@
 // Money as people write and read it, kept in whole smallest units all the way: never as a fraction.
-import {figuresOf} from "../../worth/currency-figures.ts";
+import {digitsOf} from "../../worth/money/currencies.ts";
 import type {Amount} from "../../worth/model.ts";
 
 /** What was typed: an amount, nothing, or why it is none. */
@@ -77,6 +77,9 @@ function halves(cents: number, currency: string): {readonly whole: string; reado
   const digits = String(Math.abs(cents)).padStart(figures + 1, "0");
   return {whole: digits.slice(0, digits.length - figures), part: figures > 0 ? digits.slice(-figures) : ""};
 }
+
+/** Figures behind the point; two where the letters name no currency. */
+export const figuresOf = (currency: string): number => digitsOf(currency) ?? 2;
 
 const decimalOf = (locale?: string): string => new Intl.NumberFormat(locale).formatToParts(0.5).find(({type}) => type === "decimal")!.value;
 

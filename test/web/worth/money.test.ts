@@ -1,7 +1,7 @@
 // Money is read as it is written, in the forms of many languages, and never leaves whole smallest units.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {currencies, figuresOf} from "../../../worth/currency-figures.ts";
+import {currencies, digitsOf} from "../../../worth/money/currencies.ts";
 import {readAmount, sayAmount, typeAmount} from "../../../web/worth/money.ts";
 
 const currency = fc.constantFrom("USD", "EUR", "GBP", "JPY", "CHF", "KWD", "INR", "HUF", "CLF", "CLP");
@@ -39,6 +39,6 @@ test.each([["12.50", "JPY"], ["12.55", "CLP"], ["1.2.3", "USD"], ["12 50", "USD"
 
 test("whole amounts are said without cents, others with all figures of their currency", () => {
   expect([sayAmount({cents: 25000, currency: "USD"}, "en-US"), sayAmount({cents: 25050, currency: "USD"}, "en-US"), sayAmount({cents: 1250, currency: "JPY"}, "en-US"), sayAmount({cents: -1250, currency: "USD"}, "en-US")]).toEqual(["$250", "$250.50", "¥1,250", "-$12.50"]);
-  expect(figuresOf("HUF")).toBe(2);
+  expect(digitsOf("HUF")).toBe(2);
   expect(sayAmount({cents: 1250, currency: "HUF"}, "en-US")).toMatch(/12\.50/);
 });

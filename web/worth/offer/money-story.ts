@@ -1,0 +1,32 @@
+// What was spent and earned on one garment, as the lines of a small sum.
+import type {Content} from "../../../store/model.ts";
+import type {Amount} from "../../../worth/model.ts";
+
+export interface StoryLine {
+  readonly what: string;
+  readonly amount: Amount;
+  /** Money that went out. */
+  readonly out: boolean;
+}
+
+export interface MoneyStorySum {
+  readonly lines: readonly StoryLine[];
+  /** Null while it is not sold, when nobody wrote down what was paid, or when several currencies meet. */
+  readonly kept: Amount | null;
+  /** Several currencies meet: they are never added up. */
+  readonly mixed: boolean;
+}
+
+export function sumStory({paid, money}: Pick<Content, "paid" | "money">): MoneyStorySum {
+  const sold = money?.sold ?? null;
+  const lines: StoryLine[] = [
+    ...(sold ? [{what: "sold for", amount: sold.price, out: false}] : []),
+    ...(paid ? [{what: "paid for it", amount: paid, out: true}] : []),
+    ...(money?.costs ?? []).map(({what, amount}) => ({what, amount, out: true})),
+    ...(sold?.fees ? [{what: "fees", amount: sold.fees, out: true}] : []),
+    ...(sold?.postage ? [{what: "postage", amount: sold.postage, out: true}] : []),
+  ];
+  const currencies = new Set(lines.map(({amount}) => amount.currency));
+  const kept = sold && paid && currencies.size === 1 ? {cents: lines.reduce((sum, {amount, out}) => sum + (out ? -amount.cents : amount.cents), 0), currency: sold.price.currency} : null;
+  return {lines, kept, mixed: currencies.size > 1};
+}
