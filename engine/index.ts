@@ -1,5 +1,5 @@
 // The whole public face of the engine. Everything else is inside.
-export {examine, makeExaminer, type Examined, type Examiner, type Stages} from "./infer/examine.ts";
+export {examine, makeExaminer, type Examined, type Examiner, type LookAhead, type Stages} from "./infer/examine.ts";
 export type {Brief, Finding, OddMark, RuleUsed, Unread} from "./infer/finding.ts";
 export type {Reading, RowReadings} from "./infer/readings.ts";
 export {defaultSince, type ExamineOptions} from "./infer/options.ts";
@@ -13,6 +13,7 @@ export {cannotTell, headline, nameOf, sayFinding, sayOdds, sayRuns, saySpan, sur
 export {sayWindow} from "./explain/rules-used.ts";
 export {trace} from "./explain/trace.ts";
 export type {NextLook} from "./next/look.ts";
+export type {LookOutcome} from "./next/look-outcomes.ts";
 export {expectedBits} from "./next/information.ts";
 export {bounds, credibleSet, type CredibleSet} from "./range/credible.ts";
 export {loneScheme, printCode, readCode, type CodeReading} from "./scheme/code.ts";

@@ -15,7 +15,8 @@ import {oddMarks} from "../explain/odd.ts";
 import {rulesUsed} from "../explain/rules-used.ts";
 import {twoDates} from "../explain/two-dates.ts";
 import {unreadCodes} from "../explain/unread.ts";
-import {nextLooks} from "../next/look.ts";
+import {nextLooks, type Asked, type NextLook} from "../next/look.ts";
+import {lookOutcomes, type LookOutcome} from "../next/look-outcomes.ts";
 import type {Garment} from "../rule/garment.ts";
 import type {Book} from "../rule/schema.ts";
 import {monthIndex, probability, type MonthIndex} from "../units.ts";
@@ -39,6 +40,13 @@ export interface Examiner {
   brief(garment: Garment): Examined<Brief>;
   /** The stages up to the joint, for tracing and for studies. */
   stages(garment: Garment): Examined<Stages>;
+  /** The whole finding, and for its first next looks what each could show. @param most  of so many looks */
+  lookAhead(garment: Garment, most: number): Examined<LookAhead>;
+}
+
+export interface LookAhead {
+  readonly finding: Finding;
+  readonly looks: readonly {readonly look: NextLook; readonly outcomes: readonly LookOutcome[]}[];
 }
 
 export interface Stages {
@@ -103,6 +111,13 @@ export function makeExaminer(books: readonly Book[], options: ExamineOptions): E
       const staged = stages(garment);
       return staged.finding ? {finding: wholeOf(staged.finding)} : staged;
     },
+    lookAhead(garment, most) {
+      const staged = stages(garment);
+      if (!staged.finding) return staged;
+      const finding = wholeOf(staged.finding);
+      const asked = askedOf(staged.finding, finding);
+      return {finding: {finding, looks: finding.next.slice(0, most).map((look) => ({look, outcomes: lookOutcomes(asked, look.id)}))}};
+    },
   };
 }
 
@@ -139,28 +154,32 @@ function briefOf({garment, first, evaluations, posterior}: Stages): Brief {
     sets: [0.5, 0.9, 0.95].map((share) => credibleSet(posterior, share, first)),
     ...bounds(posterior, 0.025, first),
     makers: evaluations.map(({evidence}, i) => ({maker: evidence.view.maker, probability: probability(total > 0 ? totals[i]! / total : 1 / totals.length)})),
+    entropy: entropyBits(posterior),
+    years: byYear(posterior, first),
+    decades: byDecade(posterior, first),
   };
 }
 
 function wholeOf(stages: Stages): Finding {
-  const {seen, first, evaluations, posterior} = stages;
+  const {first, evaluations, posterior} = stages;
   const brief = briefOf(stages);
   const likeliest = evaluations[brief.makers.reduce((best, {probability: p}, i) => (p > brief.makers[best]!.probability ? i : best), 0)]!;
   const rows = readingsOf(likeliest);
   const ledger = ledgerOf(evaluations, posterior, first);
-  const skip = new Set([...seen.marks.keys(), ...(seen.rows.length > 0 ? [rowsId] : [])]);
   return {
     ...brief,
-    entropy: entropyBits(posterior),
-    years: byYear(posterior, first),
-    decades: byDecade(posterior, first),
     rows,
     unread: unreadCodes(likeliest, rows),
     ledger: ledger.lines,
     pieces: ledger.pieces,
     odd: oddMarks(ledger, likeliest),
     twoDates: twoDates(evaluations, first, posterior.length),
-    next: nextLooks({evaluations, seen, readings: rows, pieces: ledger.pieces, skip, posterior, first}),
+    next: nextLooks(askedOf(stages, {rows, pieces: ledger.pieces})),
     rules: rulesUsed(likeliest),
   };
+}
+
+function askedOf({evaluations, seen, posterior, first}: Stages, {rows: readings, pieces}: Pick<Finding, "rows" | "pieces">): Asked {
+  const skip = new Set([...seen.marks.keys(), ...(seen.rows.length > 0 ? [rowsId] : [])]);
+  return {evaluations, seen, readings, pieces, skip, posterior, first};
 }

@@ -60,20 +60,42 @@ interface Scaled {
 
 /** Ranks the looks by expected bits per effort; looks that open a seam come last. */
 export function nextLooks(asked: Asked): NextLook[] {
-  const total = asked.evaluations.reduce((all, {joint}) => all + sum(joint), 0);
-  if (!(total > 0)) return [];
-  const scaled: Scaled[] = asked.evaluations.flatMap((evaluation) =>
-    heavyCases(evaluation).map((c) => ({evaluation, c, joint: affine(c.joint, 1 / total), offset: evaluation.evidence.view.axis.from - asked.first})),
-  );
+  const scaled = scaledOf(asked);
+  if (!scaled) return [];
   const spread = spreadOf(asked, scaled);
   const looks: NextLook[] = [];
   for (const [id, {mark, book}] of unseen(asked)) {
-    const worth = mark.mark.kind === "repeat" ? repeatBits(asked, scaled, mark as ReadyMark & {mark: RepeatMark}, spread) : markBits(asked, scaled, mark, spread);
+    const worth = mark.mark.kind === "repeat" ? expectedBits(repeatGroups(asked, scaled, mark as ReadyMark & {mark: RepeatMark}), asked.posterior, spread.support.at) : markBits(asked, scaled, mark, spread);
     if (worth > leastBits) looks.push(look(id, mark.mark.name, mark.mark.place, book, worth));
   }
   const rows = asked.skip.has(rowsId) ? null : rowsLook(asked, scaled);
   if (rows && rows.bits > leastBits) looks.push(rows);
   return looks.sort((a, b) => Number(a.opensSeam) - Number(b.opensSeam) || b.bits / b.effort - a.bits / a.effort || (a.id < b.id ? -1 : 1));
+}
+
+/** Null when nothing that was seen is possible. */
+function scaledOf({evaluations, first}: Asked): Scaled[] | null {
+  const total = evaluations.reduce((all, {joint}) => all + sum(joint), 0);
+  if (!(total > 0)) return null;
+  return evaluations.flatMap((evaluation) => heavyCases(evaluation).map((c) => ({evaluation, c, joint: affine(c.joint, 1 / total), offset: evaluation.evidence.view.axis.from - first})));
+}
+
+/**
+ * What a look could show, maker by maker and case by case; null for one that is not among the looks.
+ * @returns the groups, and the chance that the mark's piece is stray, which they leave out
+ */
+export function groupsOfLook(asked: Asked, id: string): {readonly groups: readonly Group[]; readonly stray: number} | null {
+  const scaled = scaledOf(asked);
+  if (!scaled) return null;
+  if (id === rowsId) {
+    const rows = rowsGroups(scaled);
+    return rows && {groups: rows.groups, stray: 0};
+  }
+  const mark = unseen(asked).get(id)?.mark;
+  if (!mark) return null;
+  if (mark.mark.kind === "repeat") return {groups: repeatGroups(asked, scaled, mark as ReadyMark & {mark: RepeatMark}), stray: 0};
+  const {piece} = mark.mark;
+  return {groups: markGroups(scaled, mark, outcomesByCase(scaled, mark)), stray: asked.pieces.find((line) => line.id === piece)?.stray ?? 0};
 }
 
 function unseen({evaluations, skip}: Asked): Map<string, {mark: ReadyMark; book: ReadyBook}> {
@@ -97,12 +119,7 @@ const knowsMark = ({evidence: {view}}: Evaluation, mark: ReadyMark) =>
 
 function markBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark, spread: Spread): Bits {
   const {piece} = mark.mark;
-  const each = scaled.map(({evaluation, c}) => {
-    if (!knowsMark(evaluation, mark)) return null;
-    const unseen = piece !== undefined && !c.factors.some(({pieces}) => pieces.includes(piece));
-    const markets = {weights: marketWeights(evaluation.evidence), apart: evaluation.space.apart.market};
-    return outcomesOf(mark, c.case, markets, unseen ? pieceRule(evaluation.evidence, piece).stray : 0);
-  });
+  const each = outcomesByCase(scaled, mark);
   const first = each[0]!;
   const stray = piece === undefined ? null : spread.stray(piece);
   if (first && each.every((other) => other === first)) {
@@ -110,7 +127,22 @@ function markBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark, spre
     const lead = asked.first - mark.axis.from;
     return stray ? strayBits(first, spread.support, lead, stray) : preparedBits(first, spread.support, lead);
   }
-  // Cases in which the mark means the same are one group.
+  return expectedBits(markGroups(scaled, mark, each), asked.posterior, spread.support.at);
+}
+
+/** In each case; null where the maker's books do not know the mark. */
+function outcomesByCase(scaled: readonly Scaled[], mark: ReadyMark): (Prepared | null)[] {
+  const {piece} = mark.mark;
+  return scaled.map(({evaluation, c}) => {
+    if (!knowsMark(evaluation, mark)) return null;
+    const unseen = piece !== undefined && !c.factors.some(({pieces}) => pieces.includes(piece));
+    const markets = {weights: marketWeights(evaluation.evidence), apart: evaluation.space.apart.market};
+    return outcomesOf(mark, c.case, markets, unseen ? pieceRule(evaluation.evidence, piece).stray : 0);
+  });
+}
+
+/** Cases in which the mark means the same are one group. */
+function markGroups(scaled: readonly Scaled[], mark: ReadyMark, each: readonly (Prepared | null)[]): Group[] {
   const groups = new Map<unknown, {joint: Float64Array; offset: number; outcomes: readonly Outcome[]; lead: number}>();
   scaled.forEach((s, i) => {
     const {view} = s.evaluation.evidence;
@@ -122,7 +154,7 @@ function markBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark, spre
       groups.set(key, {joint: s.joint.slice(), offset: s.offset, outcomes, lead: each[i] ? view.axis.from - mark.axis.from : 0});
     }
   });
-  return expectedBits([...groups.values()], asked.posterior, spread.support.at);
+  return [...groups.values()];
 }
 
 /** The answer as the looks need it: its months, and for each piece the chance that it is stray. */
@@ -174,11 +206,11 @@ function pieceStray(asked: Asked, scaled: readonly Scaled[], piece: string): Pie
 }
 
 /** Turning the button over: the codes that the rows leave open, each weighed as if it stood there. */
-function repeatBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark & {mark: RepeatMark}, spread: Spread): Bits {
+function repeatGroups(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark & {mark: RepeatMark}): Group[] {
   const of = mark.mark.of;
   const told = asked.readings.flatMap(({readings}) => readings.filter(({probability}) => probability > 0.01).map((reading) => reading[of]));
   const texts = [...new Set(told.filter((text): text is string => text !== null))].slice(0, mostTexts);
-  const groups = asked.evaluations.flatMap((evaluation): Group[] => {
+  return asked.evaluations.flatMap((evaluation): Group[] => {
     const cases = scaled.filter((s) => s.evaluation === evaluation);
     const book = evaluation.evidence.view.own;
     if (!book?.codes[of] || !knowsMark(evaluation, mark)) return cases.map(({joint, offset}) => ({joint, offset, outcomes: [outcome("none", constant(joint.length, 1))]}));
@@ -191,7 +223,6 @@ function repeatBits(asked: Asked, scaled: readonly Scaled[], mark: ReadyMark & {
     for (const s of cases) addInto(joint, s.joint);
     return [{joint, offset: cases[0]!.offset, outcomes: supposed(evaluation, asked.seen, mark, texts, present)}];
   });
-  return expectedBits(groups, asked.posterior, spread.support.at);
 }
 
 function codeOutcomesAlone(codes: NonNullable<ReadyBook["codes"]["plant"]>, stray: number, present: Float64Array): readonly Outcome[] {
@@ -225,6 +256,16 @@ function supposed(evaluation: Evaluation, seen: Seen, mark: ReadyMark & {mark: R
 
 /** Reading the rows: the dates they could show, by the schemes that the label kind allows. */
 function rowsLook(asked: Asked, scaled: readonly Scaled[]): NextLook | null {
+  const found = rowsGroups(scaled);
+  if (!found) return null;
+  const {groups, named} = found;
+  const [only] = groups;
+  const worth = groups.length === 1 ? preparedBits(only!.prepared, supportOf(only!.joint), 0) : expectedBits(groups, asked.posterior);
+  return look(rowsId, "rows of numbers on the label", "care-label-back", named, bits(worth));
+}
+
+/** Null when no possible maker has a label with rows. */
+function rowsGroups(scaled: readonly Scaled[]): {readonly groups: readonly (Group & {readonly prepared: Prepared})[]; readonly named: ReadyBook} | null {
   const groups: (Group & {prepared: Prepared})[] = [];
   let named: ReadyBook | null = null;
   for (const {evaluation, c, joint, offset} of scaled) {
@@ -245,8 +286,5 @@ function rowsLook(asked: Asked, scaled: readonly Scaled[]): NextLook | null {
       groups.push({joint: weighed, offset, outcomes: ready.outcomes, prepared: ready});
     }
   }
-  if (!named) return null;
-  const [only] = groups;
-  const worth = groups.length === 1 ? preparedBits(only!.prepared, supportOf(only!.joint), 0) : expectedBits(groups, asked.posterior);
-  return look(rowsId, "rows of numbers on the label", "care-label-back", named, bits(worth));
+  return named && {groups, named};
 }
