@@ -25,6 +25,7 @@ import {SavingNote} from "./saving-note.tsx";
 import {ShortVerdict} from "./short-verdict.tsx";
 import {TakeOff} from "./take-off.tsx";
 import {blank, useGarment} from "./use-garment.ts";
+import {useLedLook} from "./use-led-look.ts";
 import {VerdictBand} from "./verdict-band.tsx";
 import "./examine.css";
 
@@ -68,6 +69,7 @@ export function ExamineScreen() {
     const found = places.find(({marks}) => marks.some((mark) => mark.id === look.id));
     if (found) setPlace({id: found.id, mark: look.id});
   };
+  useLedLook(places, (at, mark) => setPlace({id: at, mark}));
   useKeys({undo: () => open.undo?.(), redo: () => open.redo?.(), next: () => finding?.next[0] && openLook(finding.next[0]), row: addRow, find: () => document.querySelector<HTMLInputElement>(".find-mark input")?.focus(), help: () => showKeys(true)});
   const sheet = place && places.find((one) => one.id === place.id);
 
@@ -98,6 +100,7 @@ export function ExamineScreen() {
           <DetailsForm content={content} onChange={change} />
           {open.id && (
             <p className="garment-ways">
+              <Link href={`/worth/${open.id}`}>What it is worth</Link>
               <Link href={`/rack/history/${open.id}`}>What was changed, and by whom</Link>
               <Link href="/examine">Another garment</Link>
               <TakeOff id={open.id} onOff={() => go("/rack")} />

@@ -3,10 +3,11 @@ import {useWindowVirtualizer} from "@tanstack/react-virtual";
 import {useRef} from "react";
 import {Link} from "wouter";
 import type {RackRow} from "../../store/model.ts";
+import {WorthLink} from "../worth/worth-link.tsx";
 import {Cover} from "./cover.tsx";
 import {idsBetween, useTop, useWanted} from "./in-sight.ts";
 import {PickBox} from "./pick-box.tsx";
-import {sayMoney, sayYears} from "./say.ts";
+import {sayYears} from "./say.ts";
 import type {Shelf} from "./shelf.ts";
 import {Sure} from "./sure.tsx";
 
@@ -67,7 +68,7 @@ function Cells({row, makerName, on, onPick}: CellsProps) {
       <span role="cell">{row.maker ? makerName(row.maker) : <span className="quiet">not known</span>}</span>
       <span role="cell">{row.place}</span>
       <span role="cell">{row.standing}</span>
-      <span role="cell" className="list-price">{sayMoney(row.asked)}</span>
+      <span role="cell" className="list-price"><WorthLink row={row} /></span>
     </>
   );
 }

@@ -3,10 +3,10 @@ import {useWindowVirtualizer} from "@tanstack/react-virtual";
 import {useEffect, useRef} from "react";
 import {Link} from "wouter";
 import type {RackRow} from "../../store/model.ts";
+import {WorthLink} from "../worth/worth-link.tsx";
 import {Cover} from "./cover.tsx";
 import {idsBetween, useTop, useWanted} from "./in-sight.ts";
 import {PickBox} from "./pick-box.tsx";
-import {sayMoney} from "./say.ts";
 import type {Shelf} from "./shelf.ts";
 import {Sure} from "./sure.tsx";
 import {useWidth} from "./use-width.ts";
@@ -56,7 +56,7 @@ function Card({row, on, onPick}: {row: RackRow; on: boolean; onPick: (withShift:
       <span className="hanger-foot"><span className="code">{row.number}</span>{row.dating ? <Sure dating={row.dating} short /> : null}</span>
       <span className="hanger-foot quiet">
         <span>{row.dating && row.dating.odd > 0 ? <span className="odd-note">{row.dating.odd === 1 ? "one odd mark" : `${row.dating.odd} odd marks`}</span> : row.place}</span>
-        <span>{sayMoney(row.asked)}</span>
+        <WorthLink row={row} />
       </span>
       <PickBox row={row} on={on} onPick={onPick} />
     </>

@@ -1,5 +1,6 @@
 // What can be done with the picked garments, at the foot of the window.
 import {useState} from "react";
+import {useLocation} from "wouter";
 import type {Problem} from "../../engine/problem.ts";
 import type {RackView} from "./address.ts";
 import {ChangePanel} from "./change-panel.tsx";
@@ -9,6 +10,7 @@ import {sayGarments} from "./say.ts";
 import type {Picked} from "./use-picked.ts";
 import {problemsOf} from "../api.ts";
 import {ProblemList} from "../ui/problem-list.tsx";
+import {keepLot, readLot, withGarments} from "../worth/lot/lot-draft.ts";
 
 export interface PickedBarProps {
   readonly picked: Picked;
@@ -21,6 +23,7 @@ export interface PickedBarProps {
 }
 
 export function PickedBar({picked, total, query, places, tags, onChanged}: PickedBarProps) {
+  const [, go] = useLocation();
   const [open, setOpen] = useState<"change" | "date" | null>(null);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const ids = [...picked.ids];
@@ -43,6 +46,7 @@ export function PickedBar({picked, total, query, places, tags, onChanged}: Picke
         {ids.length < total && <button type="button" className="plain" disabled={picking} onClick={() => void pickAll()}>{`Pick all ${total.toLocaleString()}`}</button>}
         <button type="button" className="plain" disabled={picking} onClick={() => setOpen("change")}>Change together</button>
         <button type="button" className="plain" disabled={picking} onClick={() => setOpen("date")}>Date again</button>
+        <button type="button" className="plain" disabled={picking} onClick={() => (keepLot(withGarments(readLot(), ids)), go("/lot"))}>Put into the lot</button>
         <button type="button" className="plain" disabled={picking} onClick={picked.letGo}>Let go</button>
       </div>}
     </aside>
