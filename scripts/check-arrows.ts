@@ -34,7 +34,7 @@ const storeFace = ["store/model.ts", "store/store.ts"];
 const folders: Readonly<Record<string, Folder>> = {
   engine: {folders: [], packages: ["zod"], why: "the engine is pure arithmetic that must run anywhere, and stands below everything else"},
   rulebooks: {folders: ["engine"], packages: ["yaml", "zod", "node:fs", "node:path", "node:url"], why: "rule books are data with a loader: they know the engine and nothing above it"},
-  reader: {folders: ["engine"], packages: ["zod", "onnxruntime-web", "sharp"], why: "a reader turns a photo into rows with doubt; it knows no book, no store and no screen"},
+  reader: {folders: ["engine"], packages: ["zod", "onnxruntime-web", "sharp", "node:fs", "node:url", "node:worker_threads"], why: "a reader turns a photo into rows with doubt; it knows no book, no store and no screen"},
   state: {folders: ["engine"], packages: ["zod"], why: "measures, flaws and grades are pure rules that must run anywhere"},
   worth: {folders: ["engine", "state"], packages: ["zod"], why: "prices are pure arithmetic that must run anywhere"},
   paper: {folders: ["engine", "rulebooks", "store", "state", "worth", "commands"], packages: ["*"], why: "paper is made from what is known of a garment, and knows no server and no screen"},
@@ -48,8 +48,11 @@ const folders: Readonly<Record<string, Folder>> = {
   test: {folders: ["engine", "rulebooks", "store", "reader", "state", "worth", "paper", "commands", "server", "web", "cli", "scripts", "bench"], packages: ["*"], why: ""},
 };
 
-/** The only files of the rule books that may touch the disk. */
-const diskFiles = ["rulebooks/load.ts"];
+/** The only files of folders that otherwise run anywhere that may touch the disk, and why they are the only ones. */
+const diskFiles: Readonly<Record<string, {files: readonly string[]; why: string}>> = {
+  rulebooks: {files: ["rulebooks/load.ts"], why: "so that books can be checked anywhere"},
+  reader: {files: ["reader/node.ts", "reader/thread.ts", "reader/thread-worker.ts"], why: "so that photos can be read in a browser"},
+};
 
 /** Inside the engine a file may import from its own line and from lines above it. */
 const engineOrder = [
@@ -109,7 +112,8 @@ function breachOf(from: string, target: string): Omit<Breach, "at">[] {
     const [scope, name] = target.split("/");
     const pack = target.startsWith("@") ? `${scope}/${name}` : scope!;
     if (!rules.packages.includes("*") && !rules.packages.includes(pack)) return [{what, why: rules.why}];
-    if (folder === "rulebooks" && pack.startsWith("node:") && !diskFiles.includes(from)) return [{what, why: `only ${diskFiles.join(", ")} may touch the disk, so that books can be checked anywhere`}];
+    const disk = diskFiles[folder];
+    if (disk && pack.startsWith("node:") && !disk.files.includes(from)) return [{what, why: `only ${disk.files.join(", ")} may touch the disk, ${disk.why}`}];
     return [];
   }
   const to = topOf(target);
