@@ -15,7 +15,7 @@ const rangeSchema = z.strictObject({share: share.describe("0.8: eight in ten"), 
 /** What a garment may bring. */
 export const priceRangeSchema = z.strictObject({
   typical: cents.describe("half of such sales bring less, half more"),
-  mean: cents.describe("average over the middle 98 in 100"),
+  mean: cents.describe("average, the rarest prices at both ends left out"),
   low: cents.describe("of the range that holds eight in ten"),
   high: cents.describe("of the range that holds eight in ten"),
   ranges: z.array(rangeSchema).describe("five, eight and nine in ten; one is missing when there are too few sales to promise it"),

@@ -1,0 +1,62 @@
+// The price of a rail or a bag: the sum over garments looked at, and over those that are not, taken to be like the ones that were drawn.
+import type {LotAnswer} from "../answer.ts";
+import {cautionsFor} from "../caution.ts";
+import type {Terms} from "../model.ts";
+import {offerFor} from "../offer/offer.ts";
+import type {Comparables} from "../price/comparables.ts";
+import {findPrice, neededLike} from "../price/price-garment.ts";
+import {rangeOf, spreadOf} from "../price/range.ts";
+import type {Subject} from "../subject.ts";
+import {sayRange} from "../say.ts";
+import {sumOfDraws, type Drawn} from "./sum.ts";
+
+export interface LotOptions {
+  readonly terms: Terms;
+  /** Garments in the lot that nobody looked at. */
+  readonly unexamined: number;
+  /** Ids of the garments that were drawn blindly and stand for the unexamined ones; empty: all of them. */
+  readonly sampled: readonly string[];
+  readonly asked?: number | null;
+  /** Uniform in [0, 1); a seeded generator gives the same answer again. */
+  readonly random: () => number;
+  readonly country?: string | null;
+}
+
+/** Prices a lot. Garments without enough sales count as nothing, and are counted. */
+export function priceLot(comparables: Comparables, garments: readonly {readonly id: string; readonly subject: Subject}[], options: LotOptions): LotAnswer {
+  const {terms, unexamined, sampled, asked = null, random, country = null} = options;
+  const priced = garments.map(({id, subject}) => {
+    const found = findPrice(comparables, subject);
+    const like = found?.prediction.like ?? 0;
+    if (!found || like < neededLike) return {id, like, range: null, steps: null};
+    const {bells} = found.prediction;
+    const spread = spreadOf(bells, found.model.check);
+    return {id, like, range: rangeOf(bells, found.model.check), steps: Array.from({length: 50}, (_, j) => spread.at(0.02 * (j + 0.5)))};
+  });
+  const drawn = priced.map(({id, steps}): Drawn => ({steps: steps ?? [0], sampled: sampled.length === 0 || sampled.includes(id)}));
+  const unpriced = priced.filter(({range}) => range === null).length;
+  const nothing = unpriced === garments.length;
+  const examinedTotal = nothing ? null : sumOfDraws(drawn, 0, random);
+  const total = nothing || (unexamined > 0 && !drawn.some((one) => one.sampled)) ? null : unexamined === 0 ? examinedTotal : sumOfDraws(drawn, unexamined, random);
+  const count = garments.length - unpriced + unexamined;
+  return {
+    currency: comparables.currency,
+    on: comparables.today,
+    garments: priced.map(({id, like, range}) => ({id, like, typical: range?.typical ?? null, low: range?.low ?? null, high: range?.high ?? null})),
+    unexamined, unpriced,
+    total: total?.range ?? null,
+    examinedTotal: examinedTotal?.range ?? null,
+    offer: total ? offerFor({typical: total.range.typical, mean: total.range.mean, below: total.below}, terms, asked, null, count) : null,
+    way: "4,000 seeded draws: each garment brings one of its fifty steps; one not looked at is like one of those drawn blindly, or like one not looked at that came before it",
+    words: wordsOf(garments.length, unexamined, unpriced, total && sayRange(total.range, comparables.currency)),
+    cautions: [...cautionsFor(country), ...(unexamined > 0 ? ["What nobody looked at is taken to be like what was drawn blindly. Pieces picked from the top of a bag are not drawn blindly."] : [])],
+  };
+}
+
+function wordsOf(examined: number, unexamined: number, unpriced: number, total: string | null): string[] {
+  const all = `${examined + unexamined} garments, ${examined} of them looked at`;
+  return [
+    total === null ? `${all}: there are too few sales to price them.` : `${all}: ${total} for the whole lot, sold one by one.`,
+    ...(unpriced > 0 && total !== null ? [`${unpriced} of those looked at ${unpriced === 1 ? "has" : "have"} too few sales and ${unpriced === 1 ? "counts" : "count"} as nothing.`] : []),
+  ];
+}
