@@ -1,6 +1,8 @@
 // The settings that the owner changes by name: a line a name, with the shape of its value and what holds while nothing is saved.
 import {z} from "zod";
 import {listingTemplateSchema} from "../paper/listing-template.ts";
+import {defaultRule} from "../../state/default-rule.ts";
+import {gradeRuleSchema} from "../../state/rule.ts";
 import {termsSchema} from "../../worth/model.ts";
 
 /** Who stands behind the papers, and whose law the cautions speak of. */
@@ -24,6 +26,7 @@ export const settings = {
   "terms": filled(termsSchema),
   "owner": filled(ownerSchema),
   "listing-template": filled(listingTemplateSchema),
+  "grade-rule": {schema: gradeRuleSchema, unset: defaultRule},
 } as const satisfies Readonly<Record<string, Setting>>;
 
 export type SettingName = keyof typeof settings;

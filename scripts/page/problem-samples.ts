@@ -10,6 +10,7 @@ import * as file from "../../rulebooks/file-problems.ts";
 import * as reader from "../../reader/problems.ts";
 import * as book from "../../rulebooks/problems.ts";
 import * as server from "../../server/problems.ts";
+import * as measures from "../../state/problems.ts";
 import * as archive from "../../store/archive/problems.ts";
 import * as store from "../../store/problems.ts";
 
@@ -161,6 +162,16 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     nothingToImport: [["text"]],
     notJson: [["line 17", "Unexpected token"]],
     tooManyLines: [[50_000]],
+  }),
+  sampled("Measures", measures, {
+    notLength: [["inseam", "about 31"]],
+    unusual: [["waist", "34 in", "11 3/4 in", "24 3/8 in", ["enter the half, 17 in, if it was measured all round: it is laid flat here and doubled by itself"]], ["hip", "81 in", "15 in", "28 3/8 in", []]],
+    twicePoint: [["waist"]],
+    strangePoint: [["sleeve", "trousers", ["waist", "hip", "inseam"]]],
+    apart: [["inseam, front rise, outseam", "inseam 31 in, front rise 11 in and outseam 47 in", "front rise and inseam together come to about the outseam", "2 1/4 in"]],
+    belowTag: [["chest", "33 in", "L", "102 cm (letters of EN 13402-3, from memory; older tags ran smaller)"]],
+    notBody: [["--body", ["waist", "hip", "inside-leg"]]],
+    nothingMeasured: [["garment 0147"]],
   }),
   sampled("The server", server, {
     notJson: [["Unexpected end of input"]],

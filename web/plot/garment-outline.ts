@@ -1,4 +1,5 @@
 // Outlines of garments, front and back side by side on a sheet of 340 by 380, and where each place sits.
+import {kindOf, type GarmentKind} from "../../state/garment-kind.ts";
 
 export interface Spot {
   readonly x: number;
@@ -80,14 +81,7 @@ const sweatshirt: Outline = {
   },
 };
 
-export const outlines: Readonly<Record<string, Outline>> = {trousers, jacket, shirt, overalls, sweatshirt};
+export const outlines: Readonly<Record<GarmentKind, Outline>> = {trousers, jacket, shirt, overalls, sweatshirt};
 
-/** The outline of a type of garment, by the first word that fits; trousers where none does. */
-export function outlineOf(type: string | undefined): Outline {
-  const words = (type ?? "").toLowerCase();
-  if (/sweat|tee|t-shirt|jersey|knit|pullover/.test(words)) return sweatshirt;
-  if (/overall|dungaree|bib/.test(words)) return overalls;
-  if (/shirt|blouse/.test(words)) return shirt;
-  if (/jacket|coat|vest|waistcoat|parka|chore|blouson/.test(words)) return jacket;
-  return trousers;
-}
+/** The outline of a type of garment. */
+export const outlineOf = (type: string | undefined): Outline => outlines[kindOf(type)];

@@ -7,7 +7,7 @@ import {shippedBooks} from "../../../rulebooks/load.ts";
 const apart = 24 * (340 / 312);
 
 test.each(Object.keys(outlines))("on %s no two places overlap, and none hangs over the edge", (name) => {
-  const spots = Object.entries(outlines[name]!.spots);
+  const spots = Object.entries(outlines[name as keyof typeof outlines].spots);
   for (const [one, a] of spots) {
     expect([one, a.x >= 12 && a.x <= 328 && a.y >= 12 && a.y <= 368]).toEqual([one, true]);
     for (const [other, b] of spots) if (one < other) expect([one, other, Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y)) >= apart]).toEqual([one, other, true]);
