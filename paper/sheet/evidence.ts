@@ -29,7 +29,7 @@ export function evidenceOf(finding: FindingJson, books: readonly Book[]): Eviden
 export function threadsOf(finding: FindingJson, books: readonly Book[]): SheetThread[] {
   return [...finding.ledger].sort((a, b) => b.bits - a.bits).map(({mark}) => {
     const {name, seen} = nameOf(finding, mark);
-    return {name: seen === null || mark === rowsId ? name : seen.length < 12 ? `${name}: ${seen}` : capital(seen), window: windowOf(finding, mark, books), odd: oddChance(finding, mark) !== undefined};
+    return {name: seen === null || mark === rowsId ? name : seen.length < 12 ? `${capital(seen)}: ${name.toLowerCase()}` : capital(seen), window: windowOf(finding, mark, books), odd: oddChance(finding, mark) !== undefined};
   });
 }
 
