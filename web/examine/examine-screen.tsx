@@ -16,7 +16,7 @@ import {GarmentFigure} from "./garment-figure.tsx";
 import {KeysSheet, useKeys} from "./keys.tsx";
 import {LabelSlip} from "./label-slip.tsx";
 import {Ledger} from "./ledger.tsx";
-import {booksFor, placesFor} from "./marks.ts";
+import {booksFor, placesFor, rowsPlace} from "./marks.ts";
 import {NextLooks} from "./next-looks.tsx";
 import {PhotoStrip} from "./photo-strip.tsx";
 import {PlaceSheet} from "./place-sheet.tsx";
@@ -95,7 +95,7 @@ export function ExamineScreen() {
         </div>
         <div>
           {open.ready && <BasicsPanel key={open.id ?? "blank"} garment={garment} books={books} onChange={setGarment} />}
-          <LabelSlip garment={garment} finding={finding} onChange={setGarment} />
+          <LabelSlip content={content} finding={finding} books={held} place={places.find((one) => one.id === rowsPlace)?.name ?? ""} onChange={addTo} />
           <PhotoStrip content={content} places={places} onChange={addTo} />
           <DetailsForm content={content} onChange={change} />
           {open.id && (

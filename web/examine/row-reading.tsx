@@ -8,7 +8,10 @@ export interface RowReadingProps {
   readonly readings: RowReadings | undefined;
   /** Codes of this row that give no date. */
   readonly unread: readonly Unread[];
-  onCell(cell: TypedCell): void;
+  /** For a row read from a photo, which is shown as the chosen reading takes it: what its reader and its owner say of a character. */
+  readonly state?: (text: string, cell: TypedCell) => "doubtful" | "settled" | null;
+  /** @param text  the row in which the character stands */
+  onCell(cell: TypedCell, text: string): void;
 }
 
 type Unread = Finding["unread"][number];
@@ -16,15 +19,16 @@ type Unread = Finding["unread"][number];
 /** Readings less likely than this are not offered. */
 const least = 0.005;
 
-export function RowReading({text, readings, unread, onCell}: RowReadingProps) {
+export function RowReading({text: given, readings, unread, state, onCell}: RowReadingProps) {
   const [chosen, choose] = useState<string | null>(null);
-  const cells = typedCells(text);
-  if (cells.length === 0) return null;
   const told = (readings?.readings ?? []).filter(({probability}, i) => i === 0 || probability >= least);
   const current = told.find((reading) => sayReading(reading) === chosen) ?? told[0];
+  const text = state && current ? plainText(current.row) : given;
+  const cells = typedCells(text);
+  if (cells.length === 0) return null;
   // Brackets of the reading before stay under the characters while a new one is worked out, as far as they still fit.
   const doubt = cells.filter(({text: one}) => one.startsWith("(")).map((cell) => `${signOf(cell)} is worn: ${choicesOf(cell.text).map(({character, weight}) => `${character} (${weight} in 100)`).join(", ")}.`).join(" ");
-  const brackets = readings && readings.row.cells.length === cells.length ? (current?.brackets ?? []) : [];
+  const brackets = current && current.row.cells.length === cells.length ? (current?.brackets ?? []) : [];
   return (
     <>
       <div className="read-row" aria-label={`Read as ${current ? sayReading(current) : "nothing yet"}`}>
@@ -33,9 +37,10 @@ export function RowReading({text, readings, unread, onCell}: RowReadingProps) {
           {some[0]!.sign && <span className="between" aria-hidden="true">{some[0]!.sign}</span>}
           <span className={field ? `bracket ${field === "date" ? "date" : ""}` : "bracket none"}>
             <span className="signs">
-              {some.map((cell) => (
-                <button key={cell.from} type="button" className={cell.doubtful ? "sign doubtful" : "sign"} aria-label={`${signOf(cell)}${cell.doubtful ? ", in doubt" : ""}: say what it may be`} onClick={() => onCell(cell)}>{signOf(cell)}</button>
-              ))}
+              {some.map((cell) => {
+                const how = cell.doubtful ? "doubtful" : (state?.(text, cell) ?? null);
+                return <button key={cell.from} type="button" className={how ? `sign ${how}` : "sign"} aria-label={`${signOf(cell)}${how === "doubtful" ? ", in doubt" : how === "settled" ? ", settled by you" : ""}: say what it may be`} onClick={() => onCell(cell, text)}>{signOf(cell)}</button>;
+              })}
             </span>
             {field && <span className="field-name">{field}</span>}
           </span>
@@ -63,6 +68,9 @@ export function RowReading({text, readings, unread, onCell}: RowReadingProps) {
     </>
   );
 }
+
+/** The row as a reading takes it, without the edge it stands on. */
+export const plainText = ({text, at}: RowReadings["row"]) => (at ? text.slice(0, -at.length - 2) : text);
 
 const signOf = ({text}: TypedCell) => (text.startsWith("(") ? text.slice(1, -1).split("/")[0]!.split(":")[0]!.trim().toUpperCase() : text.toUpperCase());
 

@@ -4,6 +4,7 @@ import type {Content, GarmentRecord} from "../../store/model.ts";
 import {who} from "../api.ts";
 import {isDraftName, type Conflict, type GarmentChange} from "./kept.ts";
 import {same} from "./merge.ts";
+import {sendPhotosOf} from "./waiting-photos.ts";
 
 export type Sent =
   | {readonly saved: GarmentRecord; readonly conflict?: undefined; readonly problems?: undefined; readonly unreachable?: undefined}
@@ -21,6 +22,9 @@ export async function send(change: GarmentChange, again: boolean): Promise<Sent>
   try {
     const there = fresh && again ? await findSame(change.content) : null;
     if (there) return {saved: there};
+    const refused = await sendPhotosOf(change.content).catch(() => null);
+    if (refused === null) return {unreachable: true, unanswered: false};
+    if (refused.length > 0) return {problems: refused};
     const response = fresh
       ? await ask("POST", "/api/garments", {content: change.content})
       : await ask("PUT", `/api/garments/${change.garment}`, {base: change.base, content: change.content, what: change.what});
