@@ -18,31 +18,21 @@ const leastAlternative = 0.001;
  */
 export function openRow(tables: readonly Table[], {characters}: Alphabet, quad: Quad): OpenRow {
   const classOf = new Map(characters.map((character, k) => [character, k]));
-  const score = (reading: readonly number[]) => tables.reduce((sum, table) => sum + scoreOf(table, reading), 0) / tables.length;
-  const pool = new Map<string, readonly number[]>();
-  for (const table of tables) for (const {reading} of likeliest(table, mostStrings)) pool.set(reading.join(), reading);
-  const sums = new Map<string, {p: number; most: number; reading: readonly number[]}>();
-  for (const reading of pool.values()) {
-    const p = score(reading);
-    const text = tidy(reading.map((k) => characters[k]!).join(""));
-    const known = sums.get(text);
-    sums.set(text, {p: p + (known?.p ?? 0), ...(known && known.most > p ? {most: known.most, reading: known.reading} : {most: p, reading})});
-  }
-  const found = [...sums].map(([text, one]) => ({text, ...one})).filter(({text}) => text.length <= 60).sort((a, b) => b.p - a.p).slice(0, mostStrings);
-  const strings = found.map(({text, p}) => ({text, p: Math.min(1, p)}));
-  const mass = Math.min(1, strings.reduce((sum, {p}) => sum + p, 0));
-  const best = found[0];
-  return {
-    row: {quad, best: best?.text ?? "", places: best ? placesOf(tables, characters, best.text, best.reading, strings) : [], strings, none: 1 - mass, mass},
-    score(text) {
-      const reading = [...text].map((character) => classOf.get(character) ?? 0);
-      if (reading.includes(0)) return 0;
-      const blank = classOf.get(" ");
-      if (blank === undefined || text === "") return score(reading);
-      // A blank before or after the print says nothing.
-      return score(reading) + score([blank, ...reading]) + score([...reading, blank]) + score([blank, ...reading, blank]);
-    },
+  const blank = classOf.get(" ");
+  const mean = (reading: readonly number[]) => tables.reduce((sum, table) => sum + scoreOf(table, reading), 0) / tables.length;
+  const score = (text: string): number => {
+    const reading = [...text].map((character) => classOf.get(character) ?? 0);
+    if (reading.includes(0)) return 0;
+    if (blank === undefined || text === "") return mean(reading);
+    // A blank before or after the print says nothing.
+    return mean(reading) + mean([blank, ...reading]) + mean([...reading, blank]) + mean([blank, ...reading, blank]);
   };
+  const pool = new Set(tables.flatMap((table) => likeliest(table, mostStrings)).map(({reading}) => tidy(reading.map((k) => characters[k]!).join(""))));
+  const found = [...pool].filter((text) => text.length <= 60).map((text) => ({text, p: Math.min(1, score(text))}));
+  const strings = found.sort((a, b) => b.p - a.p).slice(0, mostStrings);
+  const mass = Math.min(1, strings.reduce((sum, {p}) => sum + p, 0));
+  const best = strings[0]?.text ?? "";
+  return {row: {quad, best, places: placesOf(tables, characters, best, [...best].map((character) => classOf.get(character)!), strings), strings, none: 1 - mass, mass}, score};
 }
 
 const tidy = (text: string) => text.trim().replace(/ {2,}/g, " ");
@@ -56,11 +46,9 @@ function placesOf(tables: readonly Table[], characters: readonly string[], text:
     const peaks = peaksOf(table, reading);
     return peaks === null ? [] : [peaks.map((step) => saidAt(table, step))];
   });
-  // `reading` may carry blanks at its ends that the tidy text does not.
-  const lead = characters[reading[0]!] === " " ? 1 : 0;
   return [...text].map((character, i) => {
     const there = 1 - missing[i]!;
-    const means = characters.map((_, k) => said.reduce((sum, places) => sum + (places[i + lead]?.[k] ?? 0), 0) / Math.max(1, said.length));
+    const means = characters.map((_, k) => said.reduce((sum, places) => sum + (places[i]![k] ?? 0), 0) / Math.max(1, said.length));
     const all = characters.map((one, k) => ({character: one, p: k === 0 ? missing[i]! : means[k]! * there}));
     const alternatives = all.filter((one) => one.p >= leastAlternative).sort((a, b) => b.p - a.p).slice(0, mostAlternatives).map((one) => ({character: one.character, p: Math.min(1, one.p)}));
     return alternatives.length > 0 ? alternatives : [{character, p: there}];
