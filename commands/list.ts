@@ -8,5 +8,8 @@ import {examineGarment} from "./examine.ts";
 import {listBooks} from "./list-books.ts";
 import {showBook} from "./show-book.ts";
 import {showSchema} from "./show-schema.ts";
+import {fitGarment} from "./state/fit-garment.ts";
+import {gradeGarment} from "./state/grade-garment.ts";
+import {measureGarment} from "./state/measure-garment.ts";
 
-export const commands = [examineGarment, briefGarment, askNext, listBooks, showBook, compareEditions, chartOfBook, showSchema] as unknown as readonly Command[];
+export const commands = [examineGarment, briefGarment, askNext, listBooks, showBook, compareEditions, chartOfBook, showSchema, measureGarment, gradeGarment, fitGarment] as unknown as readonly Command[];

@@ -8,6 +8,7 @@ const Examine = screen(() => import("./examine/examine-screen.tsx"), "ExamineScr
 export const routes: readonly (readonly [path: string, Screen: ComponentType])[] = [
   ["/", Examine],
   ["/examine/:id?", Examine],
+  ["/measure/:id?", screen(() => import("./state/measure-screen.tsx"), "MeasureScreen")],
   ["/rack", screen(() => import("./rack/rack-screen.tsx"), "RackScreen")],
   ["/rack/bring-in", screen(() => import("./rack/bring-in-screen.tsx"), "BringInScreen")],
   ["/rack/alike", screen(() => import("./rack/alike-screen.tsx"), "AlikeScreen")],

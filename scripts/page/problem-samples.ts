@@ -2,6 +2,7 @@
 import * as batch from "../../commands/batch/problems.ts";
 import * as input from "../../commands/problems.ts";
 import * as rack from "../../commands/rack/problems.ts";
+import * as sales from "../../commands/worth/problems.ts";
 import * as terminal from "../../cli/problems.ts";
 import * as terminalRack from "../../cli/rack/problems.ts";
 import type {Problem} from "../../engine/index.ts";
@@ -10,6 +11,7 @@ import * as file from "../../rulebooks/file-problems.ts";
 import * as reader from "../../reader/problems.ts";
 import * as book from "../../rulebooks/problems.ts";
 import * as server from "../../server/problems.ts";
+import * as states from "../../commands/state/problems.ts";
 import * as measures from "../../state/problems.ts";
 import * as archive from "../../store/archive/problems.ts";
 import * as store from "../../store/problems.ts";
@@ -163,6 +165,34 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     notJson: [["line 17", "Unexpected token"]],
     tooManyLines: [[50_000]],
   }),
+  sampled("Sales and prices", sales, {
+    noSale: [["mhfw1abc0123456789"]],
+    ofGarment: [["0147"]],
+    saleSavedBetween: [["second hand", "2026-06-02T00:00:00.000Z"]],
+    keptAlready: [["line 12", "trousers, 2026-03-02, 120.00 USD"]],
+    standsTwice: [["line 12", "line 3"]],
+    onTheRack: [["line 12", "0147"]],
+    noColumn: [["price", "the price"]],
+    noSuchEntry: [["weather", "weather"]],
+    notDay: [["line 12 soldOn", "last spring"]],
+    eitherDay: [["line 12 soldOn", "3/4/2026"]],
+    notMade: [["line 12 madeFrom", "long ago"]],
+    notPrice: [["line 12 price", "a lot"]],
+    noCurrency: [["line 12 price", "120"]],
+    notGrade: [["line 12 grade", "nice", ["excellent", "good"]]],
+    nothingToImport: [[]],
+    tooManySales: [[100_000]],
+    nothingToPrice: [[]],
+    notInLot: [["mhfw1abc0123456789"]],
+    lotTwice: [["mhfw1abc0123456789"]],
+    spanReversed: [["2026-12-31", "2026-01-01"]],
+    unknownCurrency: [["paid", "ABC"]],
+    belowNothing: [["money.costs #1"]],
+    dayAhead: [["money.boughtOn", "2031-01-01"]],
+    soldBeforeBought: [["2026-03-02", "2026-04-01"]],
+    otherPostage: [["EUR", "USD"]],
+    soldAlready: [["0147", "2026-03-02"]],
+  }),
   sampled("Measures", measures, {
     notLength: [["inseam", "about 31"]],
     unusual: [["waist", "34 in", "11 3/4 in", "24 3/8 in", ["enter the half, 17 in, if it was measured all round: it is laid flat here and doubled by itself"]], ["hip", "81 in", "15 in", "28 3/8 in", []]],
@@ -173,6 +203,7 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     notBody: [["--body", ["waist", "hip", "inside-leg"]]],
     nothingMeasured: [["garment 0147"]],
   }),
+  sampled("States", states, {notLookedAt: [["garment 0147"]]}),
   sampled("The server", server, {
     notJson: [["Unexpected end of input"]],
     wrongMedia: [["text/plain", ["application/json"]]],

@@ -5,6 +5,7 @@ import {nameOf, type NextLook} from "../../engine/index.ts";
 import {notice} from "../../commands/finding-json.ts";
 import type {Content} from "../../store/model.ts";
 import {useBooks, useFinding, useWithout} from "../engine/use-finding.ts";
+import {StateLine} from "../state/state-line.tsx";
 import {BarNote} from "../ui/bar-note.tsx";
 import {Button} from "../ui/button.tsx";
 import {ProblemList} from "../ui/problem-list.tsx";
@@ -97,6 +98,7 @@ export function ExamineScreen() {
           {open.ready && <BasicsPanel key={open.id ?? "blank"} garment={garment} books={books} onChange={setGarment} />}
           <LabelSlip content={content} finding={finding} books={held} place={places.find((one) => one.id === rowsPlace)?.name ?? ""} onChange={addTo} />
           <PhotoStrip content={content} places={places} onChange={addTo} />
+          <StateLine content={content} id={open.id} />
           <DetailsForm content={content} onChange={change} />
           {open.id && (
             <p className="garment-ways">

@@ -5,7 +5,7 @@ import {Link, useLocation} from "wouter";
 export const barNote = "bar-note";
 
 const screens = [
-  {href: "/examine", name: "Examine", also: ["/"]},
+  {href: "/examine", name: "Examine", also: ["/", "/measure"]},
   {href: "/rack", name: "Rack", also: []},
   {href: "/books", name: "Rule books", also: []},
   {href: "/sales", name: "Worth", also: ["/lot", "/shop", "/terms", "/worth"]},
