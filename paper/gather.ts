@@ -5,6 +5,7 @@ import {sayOdds, type Problem} from "../engine/index.ts";
 import type {FindingJson} from "../commands/finding-shape.ts";
 import {gradeOf} from "../state/grade.ts";
 import {defaultRule} from "../state/default-rule.ts";
+import type {GradeRule} from "../state/rule.ts";
 import type {Dating, GarmentRecord} from "../store/model.ts";
 import type {Material} from "./sheet/material.ts";
 
@@ -26,7 +27,7 @@ export async function gather(record: GarmentRecord, rack: Rack, {on, worthOf}: P
   const dating = await datingFor(content.dating, finding, content.garment, rack);
   if (dating.problems) return dating;
   const owner = (await readSetting(rack.store, "owner")).value;
-  const rule = defaultRule;
+  const rule = await gradeRuleOf(rack);
   const graded = content.state ? gradeOf(content.state, rule) : null;
   return {material: {id, content, finding, dating: dating.dating, books: rack.world.books, owner, rule, graded, on, worth: worthOf ? await worthOf(record) : null}};
 }
@@ -37,3 +38,6 @@ async function datingFor(kept: Dating | null, {verdict, makers, odd}: FindingJso
   if (same) return {dating: kept};
   return (await date([garment]))[0]!;
 }
+
+/** The owner's rule for grades. */
+export const gradeRuleOf = async (_: Pick<Rack, "store">): Promise<GradeRule> => defaultRule;

@@ -1,5 +1,5 @@
 // QR codes and Code 128 bars as drawings.
-import {raw} from "bwip-js/node";
+import bwip from "bwip-js/node";
 import {create} from "qrcode";
 import {cut, element} from "../../rulebooks/svg.ts";
 import type {Drawing} from "./svg-page.ts";
@@ -30,7 +30,7 @@ export const fitsBars = (text: string): boolean => /^[\x20-\x7e]{1,24}$/.test(te
 
 /** Code 128 as wide as given, without the text below it. */
 export function bars(text: string, width: number, height: number): Drawing {
-  const [code] = raw({bcid: "code128", text}) as readonly {readonly sbs: readonly number[]}[];
+  const [code] = bwip.raw({bcid: "code128", text}) as readonly {readonly sbs: readonly number[]}[];
   const modules = code!.sbs.reduce((sum, wide) => sum + wide, 0);
   const step = width / (modules + 2 * barQuiet);
   let at = barQuiet * step;

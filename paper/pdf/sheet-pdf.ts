@@ -16,7 +16,6 @@ const codeSide = 82;
 
 /** Draws a sheet on pages of its own. */
 export function drawSheet(pdf: Pdf, sheet: Sheet, photos: PhotoBytes): void {
-  const first = pdf.doc.bufferedPageRange().count;
   const part = pdf.part(pdf.root, "Sect");
   const flow = makeFlow(pdf, margins, (page) => head(pdf, sheet, page));
   flow.need(1);
@@ -36,7 +35,7 @@ export function drawSheet(pdf: Pdf, sheet: Sheet, photos: PhotoBytes): void {
   drawPhotos(flow, part, sheet.photos.slice(1), photos);
   foot(flow, part, sheet);
   part.end();
-  footers(pdf, sheet, first);
+  footers(pdf, sheet);
 }
 
 function head(pdf: Pdf, {owner, number, on}: Sheet, page: number): number {
@@ -117,14 +116,15 @@ function foot(flow: Flow, part: Structure, {estimate, cautions, books, code, num
   flow.pdf.tag(part, "P", () => flow.pdf.words(code.short, x + codeSide / 2, top + codeSide + 4, {size: 7.4, face: "sans bold", anchor: "middle"}));
 }
 
-function footers(pdf: Pdf, {number}: Sheet, first: number): void {
+/** Only now it is known how many pages there are; then they are written out, so that many sheets take no more memory than one. */
+function footers(pdf: Pdf, {number}: Sheet): void {
   const {start, count} = pdf.doc.bufferedPageRange();
-  const pages = count - first;
-  for (let page = 0; page < pages; page++) {
-    pdf.doc.switchToPage(start + first + page);
+  for (let page = 0; page < count; page++) {
+    pdf.doc.switchToPage(start + page);
     pdf.aside(() => {
       pdf.words("An estimate, no certified appraisal and no guarantee of authenticity.", margins.left, pdf.page.height - 24, {size: 7, fill: inks.quiet});
-      pdf.words(`Sheet ${number} · page ${page + 1} of ${pages}`, pdf.page.width - margins.right, pdf.page.height - 24, {size: 7, fill: inks.quiet, anchor: "end"});
+      pdf.words(`Sheet ${number} · page ${page + 1} of ${count}`, pdf.page.width - margins.right, pdf.page.height - 24, {size: 7, fill: inks.quiet, anchor: "end"});
     });
   }
+  pdf.doc.flushPages();
 }
