@@ -40,11 +40,13 @@ export interface BringInProps<Row> {
   /** Guesses for the columns that do not speak for themselves. */
   readonly guess: (columns: readonly Column[]) => Record<string, string>;
   readonly preview: (rows: readonly Row[], ready: number) => ReactNode;
+  /** What else is asked of a table, and what is sent of it. */
+  readonly habits?: {readonly sent: Readonly<Record<string, string>>; readonly controls: ReactNode};
 }
 
 const most = 64_000_000;
 
-export function BringIn<Row>({path, back, title, about, example, count, then, groups, guess, preview}: BringInProps<Row>) {
+export function BringIn<Row>({path, back, title, about, example, count, then, groups, guess, preview, habits}: BringInProps<Row>) {
   const [given, setGiven] = useState<Given | null>(null);
   const [mapping, setMapping] = useState<Readonly<Record<string, string>> | null>(null);
   const [currency, setCurrency] = useState(localStorage.getItem("ticking.currency") ?? "USD");
@@ -53,11 +55,12 @@ export function BringIn<Row>({path, back, title, about, example, count, then, gr
   const [busy, setBusy] = useState(false);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
 
+  const sent = JSON.stringify(habits?.sent ?? {});
   useEffect(() => {
     if (!given || !/^[A-Z]{3}$/.test(currency)) return;
     let off = false;
     setBusy(true);
-    ask<Row>(path, given, mapping ?? {}, currency, true)
+    ask<Row>(path, given, mapping ?? {}, currency, sent, true)
       .then((answer) => {
         if (off) return;
         // The first look tells which columns do not speak for themselves; the second has our guesses for them.
@@ -68,7 +71,7 @@ export function BringIn<Row>({path, back, title, about, example, count, then, gr
       .catch((error: unknown) => !off && setProblems(problemsOf(error)))
       .finally(() => !off && setBusy(false));
     return () => void (off = true);
-  }, [path, guess, given, mapping, currency]);
+  }, [path, guess, given, mapping, currency, sent]);
 
   const take = (name: string, text: string) => {
     setDone(null);
@@ -84,7 +87,7 @@ export function BringIn<Row>({path, back, title, about, example, count, then, gr
   };
   const bringIn = () => {
     setBusy(true);
-    ask<Row>(path, given!, mapping ?? {}, currency, false)
+    ask<Row>(path, given!, mapping ?? {}, currency, sent, false)
       .then(({ids}) => {
         setDone(ids.length);
         setGiven(null);
@@ -110,6 +113,7 @@ export function BringIn<Row>({path, back, title, about, example, count, then, gr
       {tried?.columns && (
         <label className="bring-in-currency">Amounts without a currency are in <input value={currency} size={4} maxLength={3} onChange={({target}) => setCurrency(target.value.toUpperCase())} /></label>
       )}
+      {tried?.columns && habits?.controls}
       {tried && tried.problems.length > 0 && (
         <section aria-label="To be mended">
           <h2>{`${tried.problems.length} ${tried.problems.length === 1 ? "thing has" : "things have"} to be mended first`}</h2>
@@ -128,8 +132,8 @@ export function BringIn<Row>({path, back, title, about, example, count, then, gr
   );
 }
 
-const ask = <Row,>(path: string, {format, text}: Given, mapping: Readonly<Record<string, string>>, currency: string, trial: boolean) =>
-  sendJson<Tried<Row>>("POST", path, {format, text, currency, try: trial, ...(format === "csv" ? {mapping} : {})});
+const ask = <Row,>(path: string, {format, text}: Given, mapping: Readonly<Record<string, string>>, currency: string, sent: string, trial: boolean) =>
+  sendJson<Tried<Row>>("POST", path, {format, text, currency, try: trial, ...(JSON.parse(sent) as object), ...(format === "csv" ? {mapping} : {})});
 
 /** What a file is by its name, and pasted text by how it begins. */
 function formatOf(name: string, text: string): Format {

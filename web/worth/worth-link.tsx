@@ -4,5 +4,5 @@ import type {RackRow} from "../../store/model.ts";
 import {sayMoney} from "../rack/say.ts";
 
 export function WorthLink({row: {id, number, asked}}: {readonly row: Pick<RackRow, "id" | "number" | "asked">}) {
-  return <Link href={`/worth/${id}`} aria-label={asked ? `${sayMoney(asked)}: what ${number} is worth` : `What ${number} is worth`}>{asked ? sayMoney(asked) : "worth?"}</Link>;
+  return <Link href={`/worth/${id}`}>{asked ? sayMoney(asked) : "worth?"}<span className="unseen"> what {number} is worth</span></Link>;
 }

@@ -28,7 +28,7 @@ export function LotGarments({lot, names, answer, drawing, onSampled, onTakeOut}:
             <span className="lot-price">{!price || !answer ? "" : price.typical === null ? <span className="quiet">too few sales</span> : <><b>{sayAbout({cents: price.typical, currency: answer.currency})}</b> <span className="quiet">{sayBetween(price.low!, price.high!, answer.currency)}</span></>}</span>
             <span className="lot-ways">
               {drawing && <label className="sale-tick"><input type="checkbox" checked={lot.sampled.includes(id)} onChange={({target}) => onSampled(id, target.checked)} />drawn blindly</label>}
-              <button type="button" className="quiet" aria-label={`Take ${name?.number ?? "it"} out of the lot`} onClick={() => onTakeOut(id)}>Take out</button>
+              <button type="button" className="quiet" onClick={() => onTakeOut(id)}>Take out<span className="unseen"> {name?.number}</span></button>
             </span>
           </li>
         );

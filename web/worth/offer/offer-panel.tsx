@@ -29,7 +29,7 @@ export function OfferPanel({offer, currency, asked, onAsked, paid, children}: Of
           {offer.atAsked && <AtAsked at={offer.atAsked} currency={currency} />}
           <dl className="three">
             <div><dt>pay at most</dt><dd>{say(offer.most)}</dd></div>
-            <div><dt>list it at</dt><dd>{sayAbout({cents: offer.list, currency})}</dd></div>
+            <div><dt>list it at</dt><dd>{say(offer.list)}</dd></div>
             <div><dt>walk away below</dt><dd>{say(offer.walkAway)}</dd></div>
           </dl>
           <p className="quiet">{paid !== null ? `Walk away below: it covers the ${say(paid)} paid and what went into it.` : `Walk away below: less would not cover ${offer.bought === null ? "what was spent" : `buying it at ${say(offer.bought)}`}.`} Bought at {say(offer.breakEven)} nothing would be earned and nothing lost.</p>

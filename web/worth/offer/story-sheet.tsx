@@ -52,7 +52,7 @@ export function StorySheet({record, currency, today, onSaved, onClose}: StoryShe
               <Field label="What for" wrong={slips.costs[i] ?? null}>{(tie) => <input {...tie} maxLength={200} placeholder="cleaning, mending, travel" value={what} onChange={({target}) => setCost(i, {what: target.value})} />}</Field>
               <AmountField label="How much" text={amount} currency={entry.currency} onText={(text) => setCost(i, {amount: text})} />
               <Field label="On">{(tie) => <input {...tie} type="date" max={today} value={on} onChange={({target}) => setCost(i, {on: target.value})} />}</Field>
-              <Button look="quiet" aria-label={`Take cost ${i + 1} out`} onClick={() => set({costs: entry.costs.filter((_, other) => other !== i)})}>Take out</Button>
+              <Button look="quiet" onClick={() => set({costs: entry.costs.filter((_, other) => other !== i)})}>Take out<span className="unseen"> cost {i + 1}</span></Button>
             </div>
           ))}
           <p><Button onClick={() => set({costs: [...entry.costs, {what: "", amount: "", on: today}]})}>Add a cost</Button></p>

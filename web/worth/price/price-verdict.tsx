@@ -17,11 +17,11 @@ export function PriceVerdict({answer}: {readonly answer: WorthAnswer}) {
       <ul className="bounds">
         {likeliest.map((branch) => <li key={branch.words}>if {branch.words} ({sayShare(branch.share)}): <b>{sayBetween(branch.price!.low, branch.price!.high, currency)}</b></li>)}
         {others.map(({share, low, high}) => <li key={share}>{sayOften(share)}: {sayBetween(low, high, currency)}</li>)}
-        <li>from {saySales(sales.total)}, which say as much as {sayLike(sales.like)} of things just like it</li>
+        <li>from {saySales(sales.total)}: together they count as {sayLike(sales.like)} of one just like it</li>
       </ul>
     </section>
   );
 }
 
 /** "about 9" */
-export const sayLike = (like: number): string => (like < 9.5 ? `about ${(Math.round(like * 2) / 2).toLocaleString()}` : `about ${Math.round(like).toLocaleString()}`);
+export const sayLike = (like: number): string => (like < 0.95 ? "less than one" : `about ${(like < 3 ? Math.round(like * 2) / 2 : Math.round(like)).toLocaleString()}`);

@@ -18,19 +18,23 @@ export interface TapeProps {
   readonly label: string;
 }
 
-const column = 10;
+const cross = 10;
+/** Twenty stitches in so many columns lie in a heap whose shape can be read. */
+const columns = 11;
 const pinRow = 16;
 const tapeHeight = 26;
 
 export function Tape({price, scale, pins, currency, width, label}: TapeProps) {
-  const stitches = price ? heap(twentyOf(price.steps), scale, column) : [];
-  const heapHeight = Math.max(3, ...stitches.map(({above}) => above + 1)) * column + 4;
+  const twenty = price ? twentyOf(price.steps) : [];
+  const column = Math.max(cross, price ? (scale.x(twenty.at(-1)!) - scale.x(twenty[0]!)) / columns : cross);
+  const stitches = heap(twenty, scale, column);
+  const heapHeight = Math.max(3, ...stitches.map(({above}) => above + 1)) * cross + 4;
   const ground = pins.length * pinRow + heapHeight;
   const height = ground + tapeHeight;
   return (
     <svg className="tape" role="img" aria-label={label} width={width} height={height} viewBox={`0 0 ${width} ${height}`}>
       {pins.map(({name, cents}, i) => <PinFlag key={name} name={name} amount={sayAmount({cents, currency})} x={scale.x(cents)} y={(i + 1) * pinRow - 4} foot={height} width={width} />)}
-      {stitches.map(({x, above}, i) => <path key={i} className="cross" d={`M${x - 3} ${ground - 4 - above * column}l6 -6m-6 0l6 6`} />)}
+      {stitches.map(({x, above}, i) => <path key={i} className="cross" d={`M${x - 3} ${ground - 4 - above * cross}l6 -6m-6 0l6 6`} />)}
       <rect className="tape-ground" x={0} y={ground} width={width} height={tapeHeight} />
       <path className="tape-edge" d={`M0 ${ground + 0.5}H${width}M0 ${ground + tapeHeight - 0.5}H${width}`} />
       <path className="tape-marks" d={scale.marks.map(({cents, long}) => `M${scale.x(cents).toFixed(1)} ${ground}v${long ? 10 : 5}`).join("")} />

@@ -1,4 +1,5 @@
 // Brings a list of sales in.
+import {useState} from "react";
 import type {Sale} from "../../../worth/model.ts";
 import {BringIn} from "../../rack/bring-in.tsx";
 import {useMakerNames} from "../../rack/use-maker-names.ts";
@@ -16,6 +17,13 @@ const groups = [{name: "The sale", targets: Object.entries(saleEntryNames)}];
 const preview = (rows: readonly Row[], ready: number) => <SalePreview rows={rows} ready={ready} />;
 
 export function BringSalesInScreen() {
+  const [days, setDays] = useState("");
+  const controls = (
+    <label className="bring-in-currency">
+      Days like 3/4/2026 are written{" "}
+      <select value={days} onChange={({target}) => setDays(target.value)}><option value="">one way only, or not at all</option><option>day first</option><option>month first</option></select>
+    </label>
+  );
   return (
     <BringIn
       path="/api/sales/import"
@@ -28,6 +36,7 @@ export function BringSalesInScreen() {
       groups={groups}
       guess={guessSaleColumns}
       preview={preview}
+      habits={{sent: days === "" ? {} : {days}, controls}}
     />
   );
 }

@@ -29,11 +29,11 @@ export function SalesScreen() {
   const view = useMemo(() => readSaleAddress(search), [search]);
   const said = new URLSearchParams(search);
   const {page, rowAt, want, stale, problems, again} = usePages<SalePage>((offset, limit) => `/api/sales?${writeSaleQuestion(view, offset, limit)}`);
-  const changes = useSaleChanges(again);
   const makers = useMakers();
   const makerName = useCallback((maker: string) => makers.get(maker) ?? maker, [makers]);
   const currency = currencyOf(useSetting<Terms>("terms").value);
   const [open, setOpen] = useState<SaleRecord | "new" | null>(said.get("write") === "new" ? "new" : null);
+  const changes = useSaleChanges(again, useCallback((newer: SaleRecord) => setOpen((now) => (now === null || now === "new" ? now : newer)), []));
   const [lost, setLost] = useState<readonly Problem[]>([]);
   const change = useCallback((part: Partial<SaleView>) => go(`/sales${writeSaleAddress({...view, ...part})}`, {replace: true}), [go, view]);
 

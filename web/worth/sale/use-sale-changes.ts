@@ -2,7 +2,7 @@
 import {useCallback, useState} from "react";
 import type {Problem} from "../../../engine/problem.ts";
 import type {Sale, SaleRecord} from "../../../worth/model.ts";
-import {problemsOf, sendJson} from "../../api.ts";
+import {ApiFault, problemsOf, sendJson} from "../../api.ts";
 
 export interface Done {
   readonly words: string;
@@ -24,8 +24,11 @@ const change = ({id, rev}: SaleRecord, sale: Sale) => sendJson<SaleRecord>("PUT"
 const remove = ({id, rev}: SaleRecord) => sendJson<SaleRecord>("DELETE", `/api/sales/${id}?base=${rev}`);
 const restore = ({id, rev}: SaleRecord) => sendJson<SaleRecord>("POST", `/api/sales/${id}/put-back`, {base: rev});
 
-/** @param onChanged  called after every change, and after every change that was taken back */
-export function useSaleChanges(onChanged: () => void): SaleChanges {
+/**
+ * @param onChanged  called after every change, and after every change that was taken back
+ * @param onNewer    called with the sale as somebody else saved it in between: saving once more then goes on top of that
+ */
+export function useSaleChanges(onChanged: () => void, onNewer: (record: SaleRecord) => void): SaleChanges {
   const [done, setDone] = useState<Done | null>(null);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
 
@@ -38,10 +41,11 @@ export function useSaleChanges(onChanged: () => void): SaleChanges {
         onChanged();
         return [];
       } catch (error) {
+        if (error instanceof ApiFault && error.status === 409) onNewer((error.body as {now: SaleRecord}).now);
         return problemsOf(error);
       }
     },
-    [onChanged],
+    [onChanged, onNewer],
   );
 
   const save = useCallback(

@@ -71,10 +71,12 @@ function Book({book, alone}: {book: BookOfCurrency; alone: boolean}) {
         {book.months.length > 0 && <MonthPlot book={book} />}
       </div>
       {book.months.length > 0 && <Months book={book} />}
-      <Accounts title="By kind" accounts={book.byKind} currency={currency} />
-      <Accounts title="By maker" accounts={book.byMaker} currency={currency} nameOf={makerName} />
-      <Accounts title="By decade" accounts={book.byDecade} currency={currency} />
-      <SlowMovers book={book} />
+      <div className="shop-accounts">
+        <Accounts title="By kind" accounts={book.byKind} currency={currency} />
+        <Accounts title="By maker" accounts={book.byMaker} currency={currency} nameOf={makerName} />
+        <Accounts title="By decade" accounts={book.byDecade} currency={currency} />
+        <SlowMovers book={book} />
+      </div>
     </section>
   );
 }
