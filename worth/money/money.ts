@@ -79,7 +79,7 @@ export function printMoney(cents: number, currency: string): string {
  */
 export function parseMoney(text: string, currency: string): number | null {
   const digits = digitsOf(currency);
-  const match = /^(-?)(\d+|\d{1,3}(?:([,. '])\d{3})+)(?:([,.])(\d+))?$/.exec(text.trim().replace(/[\u00a0\u202f]/g, " "));
+  const match = /^(-?)(\d{1,3}(?:([,. '])\d{3})+|\d+)(?:([,.])(\d+))?$/.exec(text.trim().replace(/[\u00a0\u202f]/g, " "));
   if (digits === null || !match) return null;
   const [, sign, whole, group, point, part = ""] = match;
   // "1,250" alone is a thousand and some; "1.250" could be meant as dollars and tenths of cents, so that only a currency of three digits takes it.
