@@ -73,7 +73,7 @@ export function makeApp(options: AppOptions): Hono {
 /** A rack whose garments are examined by others, now and later. */
 export function rackOf(given: Pick<Rack, "store" | "world" | "shipped" | "now" | "who">, examiners: Examiners, later: (ids: readonly string[]) => void = () => {}): Rack {
   const {world, now} = given;
-  return {...given, date: (garments) => examiners.date(garments, world, now), examine: (input) => examiners.examine(input, world), dateLater: async (ids) => later(ids)};
+  return {...given, date: (garments) => examiners.date(garments, world, now), examine: (input) => examiners.examine(input, world), weigh: (garment, looks) => examiners.weigh(garment, looks, world), dateLater: async (ids) => later(ids)};
 }
 
 /** Who makes a change, for the history: a name that the page keeps. */

@@ -5,6 +5,7 @@ import type {Answer} from "../commands/command.ts";
 import type {ExaminedJson} from "../commands/rack/examine-json.ts";
 import type {Dated} from "../commands/rack/rack.ts";
 import type {World} from "../commands/world.ts";
+import type {WeighedDate} from "../commands/worth/date-odds.ts";
 import type {ExamineStart, ExamineTask} from "./examine-worker.ts";
 import type {Examiners} from "./examiners.ts";
 import {startWorker} from "./start-worker.ts";
@@ -28,6 +29,7 @@ export function makeCrew(helpers = Math.min(mostHelpers, Math.max(1, availablePa
       return (await Promise.all(shares.map(({hand, share}) => hand.ask<readonly Dated[]>({garments: share, now}, world)))).flat();
     },
     examine: (input, world) => quick.ask<Answer<ExaminedJson>>({input}, world),
+    weigh: (garment, looks, world) => quick.ask<WeighedDate>({weigh: garment, looks}, world),
     close: async () => void (await Promise.all([quick, ...many].map((hand) => hand.close()))),
   };
 }

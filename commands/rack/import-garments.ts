@@ -8,6 +8,7 @@ import type {Rack} from "./rack.ts";
 import {rackCommand, unfit} from "./rack-command.ts";
 import {markIds, targetOf, type Target} from "./table/column.ts";
 import {markChecker} from "./table/check-marks.ts";
+import {readContent} from "./table/read-content.ts";
 import {readJsonLines, readJsonList} from "./table/read-json.ts";
 import {readRecord, type ReadContent} from "./table/read-record.ts";
 import {readTable, type Table} from "./table/read-table.ts";
@@ -69,8 +70,8 @@ interface Read {
 }
 
 function readAs(format: "csv" | "json" | "jsonl", text: string, mapping: Readonly<Record<string, string>> | undefined, currency: string | null, {world}: Rack): Read {
-  if (format === "json") return readJsonList(text);
-  if (format === "jsonl") return readJsonLines(text);
+  if (format === "json") return readJsonList(text, readContent);
+  if (format === "jsonl") return readJsonLines(text, readContent);
   const table = readTable(text);
   if (!table.names) return {read: [], problems: table.problems};
   const {targets, problems} = targetsOf(table, mapping, markIds(world.books));

@@ -13,12 +13,15 @@ import type {RackCommand} from "./rack-command.ts";
 import {redateGarments} from "./redate.ts";
 import {putBackGarment, removeGarment} from "./remove-garment.ts";
 import {checkBookText, saveBook} from "./save-book.ts";
+import {worthCommands} from "../worth/list.ts";
 import {searchRack} from "./search-rack.ts";
 import {getSetting, saveSetting} from "./setting-by-name.ts";
+import {gradeRack} from "../state/grade-rack.ts";
 
 export const rackCommands = [
   examineOnRack, searchRack, exportGarments, findDuplicates, importGarments, editMany, redateGarments,
   addGarment, getGarment, changeGarment, removeGarment, putBackGarment, garmentHistory, undoGarment,
   listBookEditions, checkBookText, saveBook, getBookEdition, compareBookEditions,
-  getSetting, saveSetting,
+  getSetting, saveSetting, gradeRack,
+  ...worthCommands,
 ] as unknown as readonly RackCommand[];

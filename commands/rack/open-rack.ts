@@ -1,5 +1,6 @@
 // A rack for ways in that have no server: it dates its garments itself, at once.
 import {makeWorld, type World} from "../world.ts";
+import {dateOdds} from "../worth/date-odds.ts";
 import {booksInUse} from "./books-in-use.ts";
 import {dateUndated} from "./date-undated.ts";
 import {examineJson} from "./examine-json.ts";
@@ -13,6 +14,7 @@ export async function openRack(given: Pick<Rack, "store" | "shipped" | "now" | "
     store, world, shipped, now, who,
     date: async (garments) => dateAll(garments, world, now),
     examine: async (input) => examineJson(input, world),
+    weigh: async (garment, looks) => dateOdds(garment, world, looks),
     dateLater: (ids) => dateUndated(ids, rack),
   };
   return rack;

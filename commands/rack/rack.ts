@@ -3,6 +3,7 @@ import type {Book, Garment, Problem} from "../../engine/index.ts";
 import type {Dating} from "../../store/model.ts";
 import type {Store} from "../../store/store.ts";
 import type {Answer} from "../command.ts";
+import type {WeighedDate} from "../worth/date-odds.ts";
 import type {World} from "../world.ts";
 import {datingOf} from "./dating.ts";
 import type {ExaminedJson, ExamineInput} from "./examine-json.ts";
@@ -22,6 +23,8 @@ export interface Rack {
   /** Dates garments in their order; a server hands the work to a worker, here and when examining. */
   readonly date: (garments: readonly Garment[]) => Promise<readonly Dated[]>;
   readonly examine: (input: ExamineInput) => Promise<Answer<ExaminedJson>>;
+  /** The odds of a garment's years and makers, and with looks what the next ones could show; a server hands this to a worker, too. */
+  readonly weigh: (garment: Garment, looks: boolean) => Promise<WeighedDate>;
   /** Sees to it that garments which are kept undated get dated; a server does so in the background. */
   readonly dateLater: (ids: readonly string[]) => Promise<void>;
 }

@@ -1,8 +1,10 @@
-// The one way a garment is saved: its photos are there, its dating belongs to its marks, and nobody else's change is lost.
+// The one way a garment is saved: its photos are there, its money can be, its dating belongs to its marks, and nobody else's change is lost.
 import type {Content, GarmentRecord} from "../../store/model.ts";
 import type {Save, Saved} from "../../store/store.ts";
 import type {Problem} from "../../engine/index.ts";
 import * as say from "./problems.ts";
+import {moneyProblems} from "../worth/check-money.ts";
+import {lastDay} from "../worth/last-day.ts";
 import type {Rack} from "./rack.ts";
 import {unfit, unknown, type Reply} from "./rack-command.ts";
 
@@ -13,7 +15,7 @@ import {unfit, unknown, type Reply} from "./rack-command.ts";
 export async function saveOne(rack: Rack, change: Pick<Save, "id" | "base" | "content" | "removed" | "what">): Promise<Reply<GarmentRecord>> {
   const before = change.id === null ? null : await rack.store.get(change.id);
   if (change.id !== null && !before) return unknown(say.noGarment(change.id));
-  const problems = await photoProblems(rack, change.content);
+  const problems = [...moneyProblems(change.content, before?.content ?? null, lastDay(rack.now)), ...(await photoProblems(rack, change.content))];
   if (problems.length > 0) return unfit(problems);
   const content = await dated(rack, change.content, before);
   const {store, who, now: at} = rack;
