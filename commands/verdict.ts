@@ -1,5 +1,5 @@
 // The answer in one sentence: one date, two dates, or that nothing can be said.
-import {sayOdds, saySpan, sureness, verdictOf as verdictOfMonths, type Finding} from "../engine/index.ts";
+import {sayOdds, saySpan, sureness, verdictOf as verdictOfMonths, type Dated, type Finding} from "../engine/index.ts";
 
 export interface Verdict {
   readonly kind: "one date" | "two dates" | "cannot tell";
@@ -15,7 +15,7 @@ export interface Verdict {
 export const worthAWord = 0.2;
 
 /** Names the likeliest answer; a later reproduction that is likelier than not comes before any single date. */
-export function verdictOf(finding: Finding): Verdict {
+export function verdictOf(finding: Dated): Verdict {
   const sure = sureness(finding);
   const {kind, words, probability, look, noEarlier, noLater} = verdictOfMonths(finding);
   if (kind === "two dates") {

@@ -9,7 +9,7 @@ export {labelId} from "./infer/ready-book.ts";
 export {unlisted} from "./infer/views.ts";
 export type {Ledger, LedgerLine, PieceLine} from "./explain/ledger.ts";
 export type {TwoDates} from "./explain/two-dates.ts";
-export {cannotTell, headline, nameOf, sayFinding, sayOdds, sayRuns, saySpan, sureness, verdictOf, type Verdict} from "./explain/say.ts";
+export {cannotTell, headline, nameOf, sayFinding, sayOdds, sayRuns, saySpan, sureness, verdictOf, type Dated, type Verdict} from "./explain/say.ts";
 export {sayWindow} from "./explain/rules-used.ts";
 export {trace} from "./explain/trace.ts";
 export type {NextLook} from "./next/look.ts";

@@ -1,5 +1,5 @@
 // The finding in words that a dealer could say aloud.
-import type {Finding} from "../infer/finding.ts";
+import type {Brief, Finding} from "../infer/finding.ts";
 import {rowsId} from "../infer/evidence.ts";
 import {monthOfYear, sayMonth, yearOf} from "../month/month.ts";
 import {bounds, credibleSet} from "../range/credible.ts";
@@ -47,10 +47,13 @@ export interface Verdict {
 }
 
 /** A probability by month with what is known of it. */
-type Months = Pick<Finding, "posterior" | "first" | "sets" | "years" | "decades" | "best" | "noEarlier" | "noLater">;
+type Months = Pick<Brief, "posterior" | "first" | "sets" | "years" | "decades" | "best" | "noEarlier" | "noLater">;
+
+/** A finding, or its date alone, which knows of no second date. */
+export type Dated = Brief & Partial<Pick<Finding, "twoDates">>;
 
 /** The verdict: on the garment as one of one date, or, when that is likelier, as a later one made in an older look. */
-export function verdictOf(finding: Finding): Verdict {
+export function verdictOf(finding: Dated): Verdict {
   if (finding.twoDates && finding.twoDates.probability >= 0.5) {
     const made = monthsOf(finding.twoDates.made, finding.first);
     const look = monthsOf(finding.twoDates.look, finding.first);
@@ -86,7 +89,7 @@ function narrowest({best, sets, years, decades}: Months): {words: string; probab
 }
 
 /** The months most worth naming for the garment as one of one date. */
-export function headline(finding: Finding): {readonly words: string; readonly probability: number} {
+export function headline(finding: Brief): {readonly words: string; readonly probability: number} {
   return narrowest(finding);
 }
 
@@ -94,13 +97,13 @@ export function headline(finding: Finding): {readonly words: string; readonly pr
 const toldTooLittle = 1;
 
 /** Whether the marks say too little for any date to be named. */
-export function cannotTell(finding: Finding): boolean {
+export function cannotTell(finding: Brief): boolean {
   const months = finding.posterior.length;
   return Math.log2(months) - finding.entropy < toldTooLittle;
 }
 
 /** How sure the answer is, in a word. */
-export function sureness(finding: Finding): "sure" | "likely" | "open" | "cannot tell" {
+export function sureness(finding: Brief): "sure" | "likely" | "open" | "cannot tell" {
   if (cannotTell(finding)) return "cannot tell";
   const width = finding.sets[1]!.months;
   if (finding.best.probability >= 0.8) return "sure";

@@ -48,12 +48,12 @@ export interface Brief {
   readonly noEarlier: MonthIndex;
   readonly noLater: MonthIndex;
   readonly makers: readonly {readonly maker: string | null; readonly probability: Probability}[];
-}
-
-export interface Finding extends Brief {
   readonly entropy: Bits;
   readonly years: readonly Share[];
   readonly decades: readonly Share[];
+}
+
+export interface Finding extends Brief {
   readonly rows: readonly RowReadings[];
   readonly unread: readonly Unread[];
   readonly ledger: readonly LedgerLine[];

@@ -1,14 +1,17 @@
-// Asks the engine's worker; of several questions that wait, only the newest of a kind is asked.
+// Asks the engine's workers: one dates at once, the other works out the reasons, so that a date never waits for the reasons of the one before.
 import {getJson} from "../api.ts";
 import type {Book, Garment} from "../../engine/index.ts";
-import type {Ask, Told} from "./messages.ts";
+import type {Ask, Depth, Told} from "./messages.ts";
 
 type Listener = (told: Told) => void;
 
 export interface Engine {
   readonly books: readonly Book[];
-  /** Asks; an older question of the same kind that was not begun yet is dropped. */
-  ask(kind: string, garment: Garment, without: string | null, onTold: Listener): void;
+  /**
+   * Asks for the date or for the whole finding of a garment, or for the date without one mark.
+   * An older question of the same kind that was not begun yet is dropped.
+   */
+  ask(kind: string, question: {readonly garment: Garment; readonly depth: Depth; readonly without?: string}, onTold: Listener): void;
 }
 
 let started: Promise<Engine> | null = null;
@@ -28,31 +31,43 @@ export function forgetEngine(): void {
 
 async function start(): Promise<Engine> {
   const books = await getJson<readonly Book[]>("/api/books/used");
-  const worker = new Worker(new URL("./worker.ts", import.meta.url), {type: "module"});
   const now = new Date();
-  worker.postMessage({books: JSON.stringify(books), today: `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, "0")}`} satisfies Ask);
-  const waiting = new Map<string, {garment: Garment; without: string | null; onTold: Listener}>();
-  let busy: {id: number; onTold: Listener; whole: boolean} | null = null;
+  const first: Ask = {books: JSON.stringify(books), today: `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, "0")}`};
+  const desks: Readonly<Record<Depth, Desk>> = {date: openDesk(first), whole: openDesk(first)};
+  return {books, ask: (kind, {garment, depth, without = null}, onTold) => desks[depth].ask(kind, {garment, depth, without}, onTold)};
+}
+
+type Question = {readonly garment: Garment; readonly depth: Depth; readonly without: string | null};
+
+interface Desk {
+  ask(kind: string, question: Question, onTold: Listener): void;
+}
+
+/** A worker with the questions that wait for it, one of a kind. */
+function openDesk(first: Ask): Desk {
+  const worker = new Worker(new URL("./worker.ts", import.meta.url), {type: "module"});
+  worker.postMessage(first);
+  const waiting = new Map<string, {question: Question; onTold: Listener}>();
+  let busy: {id: number; onTold: Listener} | null = null;
   let last = 0;
   const next = () => {
     const [first] = waiting;
     if (!first) return;
-    const [kind, {garment, without, onTold}] = first;
+    const [kind, {question, onTold}] = first;
     waiting.delete(kind);
-    busy = {id: ++last, onTold, whole: without === null};
-    worker.postMessage({id: last, garment, without} satisfies Ask);
+    busy = {id: ++last, onTold};
+    worker.postMessage({id: last, ...question} satisfies Ask);
   };
   worker.onmessage = ({data}: MessageEvent<Told>) => {
     if (!busy || data.id !== busy.id) return;
-    busy.onTold(data);
-    if ("brief" in data && busy.whole) return;
+    const {onTold} = busy;
     busy = null;
     next();
+    onTold(data);
   };
   return {
-    books,
-    ask(kind, garment, without, onTold) {
-      waiting.set(kind, {garment, without, onTold});
+    ask(kind, question, onTold) {
+      waiting.set(kind, {question, onTold});
       if (!busy) next();
     },
   };

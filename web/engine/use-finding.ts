@@ -3,6 +3,7 @@ import {useEffect, useRef, useState} from "react";
 import type {Book, Brief, Finding, Garment, Problem} from "../../engine/index.ts";
 import {problemsOf} from "../api.ts";
 import {engine} from "./engine.ts";
+import type {Told} from "./messages.ts";
 
 export interface Answer {
   readonly brief: Brief | null;
@@ -30,15 +31,23 @@ export function useFinding(garment: Garment): Answer {
   useEffect(() => {
     newest.current = garment;
     setAnswer((now) => ({...now, stale: true}));
+    let [dated, whole] = [false, false];
+    const hear = (told: Told) => {
+      // The reasons may be there first; then they have the date with them.
+      if (newest.current !== garment || whole) return;
+      whole = "finding" in told;
+      if ("problems" in told) setAnswer((now) => ({...now, problems: told.problems, stale: false}));
+      else if ("brief" in told) setAnswer((now) => ({...now, brief: told.brief, problems: []}));
+      else setAnswer({brief: told.finding, finding: told.finding, problems: [], stale: false});
+      if (!dated) performance.mark("ticking date");
+      if (whole) performance.mark("ticking finding");
+      dated = true;
+    };
     void engine().then(
-      (own) =>
-        own.ask("whole", garment, null, (told) => {
-          if (newest.current !== garment) return;
-          if ("problems" in told) setAnswer((now) => ({...now, problems: told.problems, stale: false}));
-          else if ("brief" in told) setAnswer((now) => ({...now, brief: told.brief, problems: []}));
-          else setAnswer({brief: told.finding, finding: told.finding, problems: [], stale: false});
-          performance.mark("brief" in told ? "ticking date" : "ticking finding");
-        }),
+      (own) => {
+        own.ask("date", {garment, depth: "date"}, hear);
+        own.ask("whole", {garment, depth: "whole"}, hear);
+      },
       (error: unknown) => setAnswer((now) => ({...now, problems: problemsOf(error), stale: false})),
     );
   }, [garment]);
@@ -51,7 +60,7 @@ export function useWithout(garment: Garment, mark: string | null): Brief | null 
   useEffect(() => {
     if (mark === null) return;
     let here = true;
-    void engine().then((own) => own.ask("without", garment, mark, (told) => here && "brief" in told && set({mark, garment, brief: told.brief})));
+    void engine().then((own) => own.ask("without", {garment, depth: "date", without: mark}, (told) => here && "brief" in told && set({mark, garment, brief: told.brief})));
     return () => void (here = false);
   }, [garment, mark]);
   return mark !== null && brief?.mark === mark && brief.garment === garment ? brief.brief : null;

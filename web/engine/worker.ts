@@ -1,4 +1,4 @@
-// The engine beside the page: examines whatever it is handed, the date first, the whole finding after.
+// The engine beside the page: examines whatever it is handed, for the date alone or for the whole finding.
 import {makeExaminer, parseMonth, rowsId, type Book, type Examiner, type Garment, type Problem} from "../../engine/index.ts";
 import type {Ask, Told} from "./messages.ts";
 
@@ -19,14 +19,14 @@ self.onmessage = ({data}: MessageEvent<Ask>) => {
   }
 };
 
-function answer({id, garment, without}: Exclude<Ask, {books: string}>): void {
+function answer({id, garment, depth, without}: Exclude<Ask, {books: string}>): void {
   const asked = without === null ? garment : leftOut(garment, without);
-  const {finding: brief, problems} = examiner!.brief(asked);
-  if (problems) return tell({id, problems});
-  tell({id, brief});
-  if (without !== null) return;
-  const {finding} = examiner!.examine(asked);
-  if (finding) tell({id, finding});
+  if (depth === "date") {
+    const {finding: brief, problems} = examiner!.brief(asked);
+    return tell(problems ? {id, problems} : {id, brief});
+  }
+  const {finding, problems} = examiner!.examine(asked);
+  tell(problems ? {id, problems} : {id, finding});
 }
 
 const ourFault = (error: unknown): Problem => ({

@@ -84,7 +84,7 @@ export function ExamineScreen() {
           <RibbonPanel finding={finding} brief={brief} books={held} shown={without} pointed={pointed} pinned={pinned} onPoint={point} onPin={pin} />
         </div>
       )}
-      <ShortVerdict finding={finding} />
+      <ShortVerdict finding={finding} brief={brief} />
       {id === null && open.ready && (
         <p className="hang-line"><Button look="main" onClick={open.hang}>Hang it on the rack</Button> <span className="quiet">Until then it is kept on this device.</span> {(open.undo || Object.keys(garment.saw).length > 0) && <Button look="quiet" onClick={() => change(blank())}>Begin anew</Button>}</p>
       )}

@@ -25,11 +25,12 @@ export function VerdictBand({finding, brief, makerName, without}: VerdictProps) 
       </section>
     );
   }
-  const fresh = finding.posterior === brief.posterior || finding.best.month === brief.best.month;
-  const verdict = verdictOf(finding);
-  if (verdict.kind === "two dates") return <TwoDates finding={finding} where={whereOf(finding, makerName)} without={without} />;
+  const settled = verdictOf(finding);
+  // The date is there before the reasons; whether it is of two dates is known only with them.
+  const verdict = finding.posterior === brief.posterior ? settled : verdictOf(brief);
+  if (settled.kind === "two dates") return <TwoDates finding={finding} where={whereOf(finding, makerName)} without={without} />;
   const ninety = brief.sets[1]!;
-  const others = fresh ? runnersUp(brief) : [];
+  const others = runnersUp(brief);
   const repro = possibleReproduction(finding);
   return (
     <section className="verdict" aria-label="Verdict">
