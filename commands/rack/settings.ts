@@ -3,6 +3,8 @@ import {z} from "zod";
 import {listingTemplateSchema} from "../paper/listing-template.ts";
 import {defaultRule} from "../../state/default-rule.ts";
 import {gradeRuleSchema} from "../../state/rule.ts";
+import {defaultMap} from "../../reader/map.ts";
+import {readingMapSchema} from "../../reader/model.ts";
 import {termsSchema} from "../../worth/model.ts";
 
 /** Who stands behind the papers, and whose law the cautions speak of. */
@@ -26,6 +28,7 @@ export const settings = {
   "terms": filled(termsSchema),
   "owner": filled(ownerSchema),
   "listing-template": filled(listingTemplateSchema),
+  "reading-map": {schema: readingMapSchema, unset: defaultMap},
   "grade-rule": {schema: gradeRuleSchema, unset: defaultRule},
 } as const satisfies Readonly<Record<string, Setting>>;
 
