@@ -5,7 +5,7 @@ import type {ReadRow} from "../../reader/model.ts";
 import {fieldPrint, type FieldName} from "./widen/field-texts.ts";
 import {lineTexts, type LineText, type Step} from "./widen/line.ts";
 import {placeCosts, type PlaceCosts} from "./widen/place-costs.ts";
-import {leftAlone, spansOf, type TextSpan} from "./widen/spans.ts";
+import {leftAlone, maybeFigures, spansOf, type TextSpan} from "./widen/spans.ts";
 
 export interface WidenOptions {
   /** Label kinds that are possible; all of the books' when left out. */
@@ -71,11 +71,12 @@ function linesOf(book: Book, places: PlaceCosts, kinds: readonly string[] | unde
     if (!found) spans.set(key, (found = spansOf(fieldPrint(book, field, ids), places)));
     return {spans: found};
   };
+  const prefixes = prefixesOf(book, places);
   const lines = new Map<string, Step[]>();
   for (const [, kind] of possible) {
     for (const {fields} of kind.rows) {
       const ids = fields.includes("date") ? schemes(kind) : [];
-      lines.set(JSON.stringify([fields, ids]), stepsOf(fields, (field) => step(field, ids), places));
+      lines.set(JSON.stringify([fields, ids]), stepsOf(fields, (field) => step(field, ids), prefixes, places));
     }
   }
   const ids = [...new Set(possible.flatMap(([, kind]) => schemes(kind)))];
@@ -84,7 +85,15 @@ function linesOf(book: Book, places: PlaceCosts, kinds: readonly string[] | unde
   return possible.length === 0 ? [] : [...lines.values(), ...free];
 }
 
-function stepsOf(fields: LayoutRow["fields"], step: (field: FieldName) => Step, places: PlaceCosts): Step[] {
+/** Fields before which a book knows extra figures, with where these could stand. */
+type Prefixes = Readonly<Partial<Record<FieldName, readonly (readonly TextSpan[])[]>>>;
+
+function prefixesOf(book: Book, places: PlaceCosts): Prefixes {
+  const lists = [["plant", book.plants], ["lot", book.lots], ["fabric", book.fabrics]] as const;
+  return Object.fromEntries(lists.flatMap(([field, list]) => (list?.prefix ? [[field, maybeFigures(list.prefix.figures, list.prefix.share, places)]] : [])));
+}
+
+function stepsOf(fields: LayoutRow["fields"], step: (field: FieldName) => Step, prefixes: Prefixes, places: PlaceCosts): Step[] {
   const steps: Step[] = [];
   let between: Extract<Step, {between: string}>["between"] | null = null;
   for (const field of fields) {
@@ -94,7 +103,8 @@ function stepsOf(fields: LayoutRow["fields"], step: (field: FieldName) => Step, 
     }
     if (steps.length > 0) steps.push({between: between ?? ""});
     between = null;
-    steps.push(typeof field === "object" ? {spans: spansOf({texts: [{text: field.text.toUpperCase(), cost: 0}], figures: null}, places)} : step(field));
+    if (typeof field === "object") steps.push({spans: spansOf({texts: [{text: field.text.toUpperCase(), cost: 0}], figures: null}, places)});
+    else steps.push(...(field in prefixes ? [{spans: prefixes[field]!}] : []), step(field));
   }
   return steps;
 }

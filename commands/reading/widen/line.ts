@@ -35,7 +35,7 @@ export function lineTexts(steps: readonly Step[], places: PlaceCosts, most: numb
   const ends = open.flatMap((list, until) => {
     let rest = 0;
     for (let place = until; place < count; place++) rest += places.drop(place);
-    return until >= count - 2 ? list.map(({text, cost}) => ({text: text.trim(), cost: cost + rest})) : [];
+    return until >= count - 2 ? list.map(({text, cost}) => ({text: text.trim().replace(/ {2,}/g, " "), cost: cost + rest})) : [];
   });
   return kept(ends, most);
 }

@@ -78,6 +78,12 @@ function figures({from: least, until: most, cost}: {readonly from: number; reado
   }
 }
 
+/** So many figures, or none at all. */
+export function maybeFigures(width: number, share: number, places: PlaceCosts): readonly (readonly TextSpan[])[] {
+  const there = spansOf({texts: [], figures: {from: width, until: width, cost: Math.log(10)}}, places);
+  return there.map((spans, from) => [{until: from, text: "", cost: -Math.log(1 - share)}, ...spans.map((span) => ({...span, cost: span.cost - Math.log(share)}))]);
+}
+
 /** Places as they were read, left alone: what stands beside a field in a row of unknown layout. */
 export function leftAlone(places: PlaceCosts): readonly (readonly TextSpan[])[] {
   const {characters} = places;
