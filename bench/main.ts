@@ -1,4 +1,4 @@
-// How fast, how large: npm run bench [-- --rounds 5] [--only one,batch,outside,browser,loading,screens,rack] [--long [--lines 1000000]]
+// How fast, how large: npm run bench [-- --rounds 5] [--only one,batch,outside,browser,loading,screens,rack,lines,photos] [--photos 20] [--long [--lines 1000000]]
 // Prints a table and adds a line to history.jsonl. Nothing here is a test.
 import {execFileSync} from "node:child_process";
 import {appendFileSync} from "node:fs";
@@ -13,10 +13,12 @@ import {measureMemory} from "./memory.ts";
 import {measureOne} from "./one-garment.ts";
 import {measureOutside} from "./outside-speed.ts";
 import {measureRack} from "./rack-speed.ts";
+import {measureReaderLines} from "./reader-lines.ts";
+import {measureReaderPhotos} from "./reader-photos.ts";
 import {benchWorld} from "./world.ts";
 
 const {values} = parseArgs({
-  options: {rounds: {type: "string", default: "5"}, garments: {type: "string", default: "300"}, only: {type: "string"}, long: {type: "boolean", default: false}, lines: {type: "string", default: "1000000"}},
+  options: {rounds: {type: "string", default: "5"}, garments: {type: "string", default: "300"}, photos: {type: "string", default: "20"}, only: {type: "string"}, long: {type: "boolean", default: false}, lines: {type: "string", default: "1000000"}},
 });
 const rounds = Number(values.rounds);
 const world = benchWorld(Number(values.garments));
@@ -30,6 +32,8 @@ const sections: Readonly<Record<string, () => readonly (Line | Skipped)[] | Prom
   // Loaded when wanted: it speaks of a page, which the rest does not know.
   screens: async () => ((await import("./screen-speed.ts" as string)) as {measureScreens(rounds: number): Promise<Line[]>}).measureScreens(rounds),
   rack: () => measureRack(world, rounds),
+  lines: () => measureReaderLines(Number(values.photos)),
+  photos: () => measureReaderPhotos(Number(values.photos)),
   ...(values.long ? {memory: () => measureMemory(world, Number(values.lines))} : {}),
 };
 

@@ -6,3 +6,4 @@ export {openReader, type Models, type ReaderFiles} from "./onnx/open.ts";
 export {defaultMap, mapRow, noMap, unmapRow} from "./map.ts";
 export {rowSeen, type RowSide, type SeenReadings, type SeenText} from "./row-seen.ts";
 export {settle} from "./settle.ts";
+export {binsOf, errorOf, fitMap, judgeMap, type KnownRow, type MapJudged, type ReliabilityBin} from "./fit-map.ts";

@@ -13,7 +13,7 @@ export interface Likely {
 interface Prefix {
   readonly before: Prefix | null;
   readonly last: number;
-  readonly next: Map<number, Prefix>;
+  next: Map<number, Prefix> | null;
   /** Chance of standing here with, and without, something just said. */
   said: number;
   quiet: number;
@@ -23,8 +23,9 @@ interface Prefix {
   reached: number;
 }
 
-/** A class less likely than this at a step begins nothing new. */
+/** Nothing new is begun by a class less likely than this at a step, or where it would be so far behind the likeliest prefix. */
 const leastChance = 1e-5;
+const leastBeside = 1e-6;
 
 /**
  * Up to `most` readings, likeliest first, with exact chances.
@@ -33,7 +34,7 @@ const leastChance = 1e-5;
  */
 export function likeliest(table: Table, most: number, width = Math.max(32, most)): Likely[] {
   const {steps, classes, p} = table;
-  const root: Prefix = {before: null, last: 0, next: new Map(), said: 0, quiet: 1, nextSaid: 0, nextQuiet: 0, reached: -1};
+  const root: Prefix = {before: null, last: 0, next: null, said: 0, quiet: 1, nextSaid: 0, nextQuiet: 0, reached: -1};
   let beam: Prefix[] = [root];
   for (let step = 0; step < steps; step++) {
     const row = step * classes;
@@ -52,9 +53,11 @@ export function likeliest(table: Table, most: number, width = Math.max(32, most)
       prefix.nextQuiet += total * p[row]!;
       if (prefix.last !== 0) prefix.nextSaid += prefix.said * p[row + prefix.last]!;
       for (const k of open) {
+        const chance = (k === prefix.last ? prefix.quiet : total) * p[row + k]!;
+        if (chance < leastBeside) continue;
         const child = childOf(prefix, k);
         reach(child);
-        child.nextSaid += (k === prefix.last ? prefix.quiet : total) * p[row + k]!;
+        child.nextSaid += chance;
       }
     }
     for (const prefix of reached) [prefix.said, prefix.quiet] = [prefix.nextSaid, prefix.nextQuiet];
@@ -69,9 +72,10 @@ export function likeliest(table: Table, most: number, width = Math.max(32, most)
 }
 
 function childOf(prefix: Prefix, k: number): Prefix {
+  prefix.next ??= new Map();
   const known = prefix.next.get(k);
   if (known) return known;
-  const child: Prefix = {before: prefix, last: k, next: new Map(), said: 0, quiet: 0, nextSaid: 0, nextQuiet: 0, reached: -1};
+  const child: Prefix = {before: prefix, last: k, next: null, said: 0, quiet: 0, nextSaid: 0, nextQuiet: 0, reached: -1};
   prefix.next.set(k, child);
   return child;
 }
