@@ -4,6 +4,7 @@ import type {Rack} from "../commands/rack/rack.ts";
 import type {Problem} from "../engine/index.ts";
 import {grades} from "../state/model.ts";
 import {contentSchema, recordSchema} from "../store/model.ts";
+import type {Store} from "../store/store.ts";
 import {checkSheet, type Candidate, type Checked} from "./fact/check.ts";
 import type {SheetTerms} from "./fact/facts.ts";
 import {readCode, type ReadCode} from "./fact/sheet-code.ts";
@@ -24,7 +25,12 @@ export type CheckAnswer =
 /** So many photos can a sheet show. */
 export const mostPhotos = 12;
 
-export async function checkCode({code, number, on, record}: CheckWish, rack: Rack): Promise<CheckAnswer> {
+/** What is needed to compare; without a store only a file can be compared with. */
+export interface CheckBeside extends Pick<Rack, "date"> {
+  readonly store: Pick<Store, "get" | "byNumber" | "history"> | null;
+}
+
+export async function checkCode({code, number, on, record}: CheckWish, rack: CheckBeside): Promise<CheckAnswer> {
   const read = readCode(code);
   if (!read) return {problems: [say.notCode(code)]};
   const wanted = read.code ? {id: read.code.id, number: read.code.number, on: read.code.terms.on} : {id: "", number: number ?? "", on: on ?? ""};
@@ -39,7 +45,8 @@ export async function checkCode({code, number, on, record}: CheckWish, rack: Rac
 type Found = {readonly id: string | null; readonly candidates: readonly Candidate[]; readonly problems?: undefined} | {readonly problems: readonly Problem[]};
 
 /** The garment as it is kept, then each earlier step, the newest first. */
-async function onRack({id, number}: {readonly id: string; readonly number: string}, {store}: Rack): Promise<Found> {
+async function onRack({id, number}: {readonly id: string; readonly number: string}, {store}: CheckBeside): Promise<Found> {
+  if (!store) return {id: null, candidates: []};
   const record = (id === "" ? null : await store.get(id)) ?? (await store.byNumber(number));
   if (!record) return {id: null, candidates: []};
   const steps = await store.history(record.id);
@@ -68,7 +75,7 @@ function contentOf(given: unknown) {
 }
 
 /** The newest with its date worked out anew, too: the sheet may have been printed before it was dated again. */
-async function anew(candidates: readonly Candidate[], {date}: Rack): Promise<Candidate[]> {
+async function anew(candidates: readonly Candidate[], {date}: CheckBeside): Promise<Candidate[]> {
   const [first, ...rest] = candidates;
   const [dated] = await date([first!.content.garment]);
   return [dated?.dating ? {...first!, dating: dated.dating} : first!, ...rest];

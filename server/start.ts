@@ -16,7 +16,12 @@ import {hangDemo} from "./demo.ts";
 import {emptyRoute} from "./empty.ts";
 import {giveTurns} from "./give-turns.ts";
 import {listen} from "./listen.ts";
+import {paperFiles} from "./paper-files.ts";
+import {makePress} from "./paper-press.ts";
+import {paperRoutes} from "./paper-routes.ts";
+import {makePhotoReader} from "./photo-reader.ts";
 import {photoRoutes} from "./photo-routes.ts";
+import {readRoutes} from "./read-routes.ts";
 
 export interface StartOptions extends Pick<AppOptions, "screens" | "version" | "names" | "wide" | "onFault"> {
   /** Of the rack; made when it is not there. */
@@ -44,6 +49,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
   const onFault = rest.onFault ?? (() => {});
   const store = giveTurns(await openStore(folder));
   const crew = makeCrew();
+  const photoReader = makePhotoReader();
   const used = makeBooksUsed(store, shipped, () => new Date());
   const rack = async (): Promise<Rack> => {
     const [world, now] = [await used.world(), new Date().toISOString()];
@@ -51,17 +57,21 @@ export async function startServer({folder, shipped, demo, address, port, passphr
   };
   const background = makeBackground(rack, onFault);
   let endBackups = async () => {};
+  const [press, papers, photos] = [makePress(), paperFiles(), photoFiles(partsOf(folder).photos)];
   const closeAll = async () => {
     await endBackups();
     const stopped = background.stop();
     await crew.close();
+    await press.close();
+    await papers.close();
     await stopped;
     await store.close();
   };
   try {
     const more = [
       emptyRoute({store, folder, demo, dateLater: background.add}),
-      ...photoRoutes(store, photoFiles(partsOf(folder).photos)),
+      ...photoRoutes(store, photos),
+      ...paperRoutes({rack, press, files: papers, readPhoto: photos.read}),
       ...archiveRoutes(folder, async () => background.add(await undated(store))),
     ];
     const app = makeApp({...rest, store, shipped, used, more, passphraseHash: await passphraseHash(store), examiners: crew, dateLater: background.add});

@@ -2,11 +2,14 @@
 import * as batch from "../../commands/batch/problems.ts";
 import * as input from "../../commands/problems.ts";
 import * as rack from "../../commands/rack/problems.ts";
+import * as reading from "../../commands/reading/problems.ts";
 import * as sales from "../../commands/worth/problems.ts";
 import * as terminal from "../../cli/problems.ts";
+import * as terminalPaper from "../../cli/paper/problems.ts";
 import * as terminalRack from "../../cli/rack/problems.ts";
 import type {Problem} from "../../engine/index.ts";
 import * as garment from "../../engine/infer/problems.ts";
+import * as paper from "../../paper/problems.ts";
 import * as file from "../../rulebooks/file-problems.ts";
 import * as reader from "../../reader/problems.ts";
 import * as book from "../../rulebooks/problems.ts";
@@ -54,6 +57,13 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     tooSmall: [[9]],
     nothingLikePrint: [[]],
     notReadable: [[3]],
+  }),
+  sampled("Photos joined with what is known", reading, {
+    tooFewConfirmed: [[7, 20]],
+    noRowsGiven: [[]],
+    unknownKind: [["green-sattin", ["white-cotton", "green-satin"]]],
+    noPhotos: [["photos"]],
+    readerBusy: [[8]],
   }),
   sampled("What a rule book says", book, {
     unknownKey: [[here, "windw", ["name", "window", "weight"]]],
@@ -127,6 +137,19 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     notPort: [["http"]],
     passphraseNeeded: [["0.0.0.0"]],
     passphraseShort: [["pass.txt", 15]],
+  }),
+  sampled("Papers from a terminal", terminalPaper, {
+    notPhotos: [["many", 12]],
+    pageOfMany: [[12]],
+  }),
+  sampled("Papers", paper, {
+    notCode: [["https://example.org/0147"]],
+    needsGarment: [[]],
+    noSuchGarment: [["0147"]],
+    notRecord: [["garment: expected a garment"]],
+    noTagFormat: [["round", ["hand", "ribbon"]]],
+    nothingChosen: [[]],
+    fileGone: [["hang-tags-0f3a.pdf"]],
   }),
   sampled("Tables and lists", batch, {
     empty: [["rack.csv"]],
