@@ -9,6 +9,7 @@ export const routes: readonly (readonly [path: string, Screen: ComponentType])[]
   ["/", Examine],
   ["/examine/:id?", Examine],
   ["/measure/:id?", screen(() => import("./state/measure-screen.tsx"), "MeasureScreen")],
+  ["/grade-rule", screen(() => import("./state/rule-screen.tsx"), "RuleScreen")],
   ["/rack", screen(() => import("./rack/rack-screen.tsx"), "RackScreen")],
   ["/rack/bring-in", screen(() => import("./rack/bring-in-screen.tsx"), "BringInScreen")],
   ["/rack/alike", screen(() => import("./rack/alike-screen.tsx"), "AlikeScreen")],

@@ -6,7 +6,7 @@ export const barNote = "bar-note";
 
 const screens = [
   {href: "/examine", name: "Examine", also: ["/", "/measure"]},
-  {href: "/rack", name: "Rack", also: []},
+  {href: "/rack", name: "Rack", also: ["/grade-rule"]},
   {href: "/books", name: "Rule books", also: []},
   {href: "/sales", name: "Worth", also: ["/lot", "/shop", "/terms", "/worth"]},
 ] as const;
