@@ -62,6 +62,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     await endBackups();
     const stopped = background.stop();
     await crew.close();
+    await photoReader.close();
     await press.close();
     await papers.close();
     await stopped;
@@ -71,6 +72,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     const more = [
       emptyRoute({store, folder, demo, dateLater: background.add}),
       ...photoRoutes(store, photos),
+      ...readRoutes(store, used, photoReader),
       ...paperRoutes({rack, press, files: papers, readPhoto: photos.read}),
       ...archiveRoutes(folder, async () => background.add(await undated(store))),
     ];

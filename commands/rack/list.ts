@@ -13,6 +13,7 @@ import type {RackCommand} from "./rack-command.ts";
 import {redateGarments} from "./redate.ts";
 import {putBackGarment, removeGarment} from "./remove-garment.ts";
 import {checkBookText, saveBook} from "./save-book.ts";
+import {readingCommands} from "../reading/list.ts";
 import {worthCommands} from "../worth/list.ts";
 import {searchRack} from "./search-rack.ts";
 import {getSetting, saveSetting} from "./setting-by-name.ts";
@@ -23,5 +24,5 @@ export const rackCommands = [
   addGarment, getGarment, changeGarment, removeGarment, putBackGarment, garmentHistory, undoGarment,
   listBookEditions, checkBookText, saveBook, getBookEdition, compareBookEditions,
   getSetting, saveSetting, gradeRack,
-  ...worthCommands,
+  ...worthCommands, ...readingCommands,
 ] as unknown as readonly RackCommand[];

@@ -13,3 +13,11 @@ export const noRowsGiven = (): Problem => ({
 export const unknownKind = (kind: string, kinds: readonly string[]): Problem => ({
   code: "reading/unknown-kind", at: "label", what: `none of the makers' books lists a label kind “${kind}”`, why: "its layout could not help to read the rows", fix: `choose one of ${kinds.slice(0, 20).join(", ")}, or leave it out`,
 });
+
+export const noPhotos = (at: string): Problem => ({
+  code: "reading/no-photos", at, what: "there is no photo in this folder", why: "there is nothing to read", fix: "name a photo, or a folder with photos as JPEG, PNG, WebP or AVIF",
+});
+
+export const readerBusy = (waiting: number): Problem => ({
+  code: "reading/busy", at: "photo", what: `${waiting} photos wait to be read already`, why: "they are read one after the other, and more would only wait longer", fix: "send this photo again in a moment",
+});
