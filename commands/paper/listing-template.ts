@@ -15,7 +15,7 @@ export const blockMeaning: Readonly<Record<ListingBlock, string>> = {
   "measurements": "as measured, and what its own tag says",
   "cloth": "weight of the cloth",
   "state": "grade, flaws, what was changed or is missing",
-  "note": "your own note on the garment",
+  "note": "your own note on the garment; left out as long as you do not ask for it",
   "price": "what is asked",
 };
 
@@ -47,7 +47,7 @@ export const listingTemplateSchema = z.strictObject({
       const twice = blocks.find((block, i) => blocks.indexOf(block) !== i);
       if (twice) context.addIssue({code: "custom", message: `“${twice}” stands there twice; once is enough`});
     })
-    .default([...listingBlocks])
+    .default(listingBlocks.filter((block) => block !== "note"))
     .describe("the parts, in order; what is left out is not told, but odd marks, flaws and the word that a date is an estimate always are"),
   outro: own.default("").describe("your words after the last part"),
   voice: z.enum(["short", "spoken"]).default("spoken").describe("short: a line a fact; spoken: whole sentences"),

@@ -18,17 +18,17 @@ export interface SheetTerms {
 /** Facts by the part of the sheet that states them. */
 export type Facts = Readonly<Record<FactPart, Json>>;
 
-export const factParts = ["format", "day", "garment", "seen", "date", "measurements", "state", "grade", "photos", "note", "worth"] as const;
+export const factParts = ["format", "day", "garment", "seen", "date", "measurements", "state", "grade", "photos", "worth"] as const;
 export type FactPart = (typeof factParts)[number];
 
 /**
  * The facts of a sheet.
  *
- * Where a garment is kept, what was paid, its tags and its history are no part of a sheet; neither are the words that hold for every sheet
+ * Where a garment is kept, what was paid, its tags, the owner's note and its history are no part of a sheet; neither are the words that hold for every sheet
  * (cautions, the shop's name) nor its layout. What a rule book says of a mark follows from the mark and the book's edition, which are stated.
  */
 export function factsOf({garment, photos, sizes, state}: Content, dating: Dating | null, {on, photos: shown, grade, worth}: SheetTerms): Facts {
-  const {garment: number, title, type, maker, market, saw, note} = garment;
+  const {garment: number, title, type, maker, market, saw} = garment;
   return {
     format: "ticking sheet 1",
     day: on,
@@ -39,7 +39,6 @@ export function factsOf({garment, photos, sizes, state}: Content, dating: Dating
     state: plainJson(state),
     grade,
     photos: photos.slice(0, shown).map(({photo, place, caption}) => ({photo, place, caption})),
-    note: note ?? "",
     worth,
   };
 }
@@ -57,5 +56,5 @@ export function partsThatDiffer(one: Facts, other: Facts): FactPart[] {
 /** Parts in a dealer's words. */
 export const partNames: Readonly<Record<FactPart, string>> = {
   format: "the form of the sheet", day: "the day", garment: "number, title, type or maker", seen: "the marks seen", date: "the date", measurements: "the measurements", state: "flaws, wear and alterations", grade: "the grade",
-  photos: "the photos", note: "the note", worth: "the worth",
+  photos: "the photos", worth: "the worth",
 };

@@ -34,7 +34,7 @@ ${sheetArticle(sheet, addressOf)}
 
 /** The sheet alone. */
 function sheetArticle(sheet: Sheet, addressOf: HtmlOptions["addressOf"]): string {
-  const {number, on, owner, garment, verdict, ribbon, odd, evidence, measures, state, photos, note, worth, cautions, estimate, books, code} = sheet;
+  const {number, on, owner, garment, verdict, ribbon, odd, evidence, measures, state, photos, worth, cautions, estimate, books, code} = sheet;
   const shown = photos.filter(({photo}) => addressOf(photo) !== null);
   const [cover, ...others] = shown;
   const lines = (list: readonly string[], name = "") => list.map((line) => p(line, name)).join("\n");
@@ -52,7 +52,6 @@ ${lines(verdict.bounds)}
 ${odd.length === 0 ? "" : `<section class="odd"><h2>${odd.length === 1 ? "What does not fit" : `${odd.length} things that do not fit`}</h2>${lines(odd)}</section>`}
 ${evidence.length === 0 ? "" : `<section><h2>What the date rests on</h2>${p("The more stitches, the more a mark tells.", "quiet")}<ul class="marks">${evidence.map(mark).join("\n")}</ul></section>`}
 <div class="columns">${entries("Measurements", measures)}${entries("State", state)}</div>
-${note === "" ? "" : `<section><h2>Note</h2>${lines(note.split("\n"))}</section>`}
 ${worth === null ? "" : `<section><h2>Worth, as an estimate</h2>${p(worth)}</section>`}
 ${others.length === 0 ? "" : `<section><h2>Photos</h2><div class="photos">${others.map((photo) => figure(photo, addressOf)).join("")}</div></section>`}
 <footer><div>${lines([estimate, ...cautions, books, code.how])}</div><figure>${svgOf(qrCode(code.text, 128, `QR code with the fingerprint of sheet ${number}`))}<figcaption>${code.short}</figcaption></figure></footer>

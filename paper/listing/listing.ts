@@ -5,7 +5,7 @@ import {listingTemplateSchema, type ListingBlock, type ListingTemplate, type Pla
 import {datedReading, nameOf} from "../sheet/evidence.ts";
 import type {Material} from "../sheet/material.ts";
 import {clothEntry, measureEntries} from "../sheet/measure-words.ts";
-import {capital, listed, makerName, sentence, shortMonth} from "../sheet/say.ts";
+import {capital, makerName, sentence, shortMonth} from "../sheet/say.ts";
 import type {Entry} from "../sheet/sheet.ts";
 import {gradeWord, stateEntries} from "../sheet/state-words.ts";
 import {oddWords} from "../sheet/verdict-words.ts";
@@ -51,7 +51,7 @@ const write: Readonly<Record<ListingBlock, Write>> = {
   "reasons": ({finding}, {voice}) => {
     const told = finding.ledger.filter(({mark, bits}) => bits >= 0.05 && !finding.odd.some(({id}) => id === mark)).slice(0, 4).map(({mark}) => nameOf(finding, mark)).map(({name, seen}) => `${name}${seen === null ? "" : `: ${seen}`}`);
     if (told.length === 0) return {head: "Why", lines: []};
-    return {head: "Why", lines: voice === "short" ? told : [sentence(`the date rests on ${listed(told.map(small))}`)]};
+    return {head: "Why", lines: voice === "short" ? told : [sentence(`the date rests on ${told.map(small).join("; ")}`)]};
   },
   "odd marks": ({finding}) => ({head: "What does not fit", lines: oddWords(finding)}),
   "measurements": ({content: {garment, sizes}}, {voice, units}) => {

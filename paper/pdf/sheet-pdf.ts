@@ -24,10 +24,6 @@ export function drawSheet(pdf: Pdf, sheet: Sheet, photos: PhotoBytes): void {
   if (sheet.odd.length > 0) oddBox(flow, part, sheet.odd);
   if (sheet.evidence.length > 0) writeEvidence(flow, part, sheet.evidence);
   twoColumns(flow, part, sheet);
-  if (sheet.note !== "") {
-    heading(flow, part, "Note");
-    flow.block(part, "P", sheet.note, {size: 9, after: 8});
-  }
   if (sheet.worth !== null) {
     heading(flow, part, "Worth, as an estimate");
     flow.block(part, "P", sheet.worth, {size: 9, after: 8});

@@ -39,7 +39,6 @@ export function composeSheet(material: Material, photos: number): Sheet {
     measures: [...measureEntries(garment.type, sizes), ...clothEntry(sizes)],
     state: stateEntries(state, graded, rule),
     photos: content.photos.slice(0, terms.photos).map(({photo, place, caption}) => ({photo, caption: [place, caption].filter((words) => words !== "").join(": ")})),
-    note: garment.note ?? "",
     worth,
     cautions: cautionWords(content, dating, owner.country),
     estimate: notice,

@@ -59,7 +59,6 @@ export interface Sheet {
   readonly state: readonly Entry[];
   /** The first ones are asked for. */
   readonly photos: readonly SheetPhoto[];
-  readonly note: string;
   /** Null unless the owner asked for it. */
   readonly worth: string | null;
   readonly cautions: readonly string[];
