@@ -2,7 +2,6 @@
 import type {Context} from "hono";
 import {z} from "zod";
 import {printMonth} from "../engine/index.ts";
-import {rackQuerySchema} from "../store/model.ts";
 import type {Store} from "../store/store.ts";
 import {isDemoOnly} from "./demo.ts";
 import type {BooksUsed} from "./books-used.ts";
@@ -33,7 +32,7 @@ export function aboutRoutes({store, version, used, routes, isOpen}: Given): Rout
   return [
     get("about", "say what this server is and how much hangs on its rack", "/api/about", aboutSchema, async (context) => {
       const open = isOpen(context);
-      const garments = open ? (await store.search(rackQuerySchema.parse({limit: 1}))).total : 0;
+      const garments = open ? await store.count() : 0;
       const {today} = await used.world();
       return context.json({version, garments, demo: open && (await isDemoOnly(store, garments)), open, today: printMonth(today)});
     }, true),

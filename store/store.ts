@@ -54,6 +54,8 @@ export interface Store {
   /** Saves all or none; the answers in order. A conflict anywhere saves none. No garment may be among them twice. */
   saveAll(changes: readonly Save[]): Promise<readonly SavedTogether[]>;
   search(query: RackQuery): Promise<RackPage>;
+  /** How many garments hang on the rack, removed ones not counted. */
+  count(): Promise<number>;
   /** Garments in order of id, after one, for exports and for dating again. */
   walk(after: string | null, limit: number): Promise<readonly GarmentRecord[]>;
   /** The steps of a garment, oldest first. */

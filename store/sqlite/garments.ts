@@ -20,7 +20,7 @@ interface GarmentRow {
 /** The content of a garment is that of its newest step. */
 const selectRecord = `SELECT n, garment.id, garment.rev, created_at, changed_at, changed_by, garment.removed, content FROM garment JOIN step USING (seq)`;
 
-export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save" | "saveAll" | "walk" | "history"> {
+export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "count" | "save" | "saveAll" | "walk" | "history"> {
   const rowOf = (id: string) => db.one<GarmentRow>(`${selectRecord} WHERE garment.id = ?`, id);
 
   const contentAt = (id: string, rev: number): Content | null => {
@@ -56,6 +56,7 @@ export function garmentsIn(db: Database): Pick<Store, "get" | "byNumber" | "save
       const row = rowOf(id);
       return row && recordOf(row);
     },
+    count: async () => db.one<{count: number}>("SELECT count(*) AS count FROM garment WHERE removed = 0")!.count,
     byNumber: async (number) => {
       const row = db.one<GarmentRow>(`${selectRecord} WHERE number = ? AND garment.removed = 0 ORDER BY n LIMIT 1`, number);
       return row && recordOf(row);

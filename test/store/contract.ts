@@ -99,8 +99,10 @@ export function contract(open: () => Promise<Store>): void {
     expect(await numbers(store, {})).toEqual([]);
     expect(await numbers(store, {removed: true})).toEqual(["1"]);
     expect(await store.byNumber("1")).toBeNull();
+    expect(await store.count()).toBe(0);
     expect((await store.save(change(id, 2, content("1", {place: "x"})))).saved!.removed).toBe(true);
     expect((await store.save(change(id, 3, content("1"), {removed: false}))).saved!.removed).toBe(false);
+    expect(await store.count()).toBe(1);
   });
 
   using("words, beginnings of words and codes are found, wherever they stand", async (store) => {
