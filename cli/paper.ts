@@ -1,13 +1,11 @@
 // ticking paper: dating sheets, hang tags, listing text, wall charts, and checking a printed sheet.
 import {Option, type Command} from "commander";
+import {chartSizes, forms, sheetSizes, tagCodes} from "../commands/paper/choices.ts";
+import {tagFormats} from "../commands/paper/tag-format.ts";
 import {dataHelp} from "./data-folder.ts";
 import {examples} from "./help.ts";
 import {withQuery} from "./rack/query.ts";
 import {verb, withWorld} from "./shared.ts";
-import {forms} from "../paper/listing/forms.ts";
-import {chartSizes, sheetSizes} from "../paper/print.ts";
-import {tagCodes} from "../paper/tag/draw-tag.ts";
-import {tagFormats} from "../paper/tag/tag-format.ts";
 
 const words = `
 Garments are chosen as in ticking rack list: by words, codes and flags; --number names them one by one. The shop's name, address and country,

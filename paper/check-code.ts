@@ -1,5 +1,6 @@
 // Compares a code from a printed sheet with the rack, or with a file that was taken out of one.
 import {z} from "zod";
+import {mostPhotos} from "../commands/paper/choices.ts";
 import type {Rack} from "../commands/rack/rack.ts";
 import type {Problem} from "../engine/index.ts";
 import {grades} from "../state/model.ts";
@@ -21,9 +22,6 @@ export type CheckWish = z.output<typeof checkSchema>;
 export type CheckAnswer =
   | {readonly answer: Checked & {readonly garment: {readonly id: string | null; readonly number: string}; readonly on: string}; readonly problems?: undefined}
   | {readonly answer?: undefined; readonly problems: readonly Problem[]; readonly unknown?: boolean};
-
-/** So many photos can a sheet show. */
-export const mostPhotos = 12;
 
 /** What is needed to compare; without a store only a file can be compared with. */
 export interface CheckBeside extends Pick<Rack, "date"> {

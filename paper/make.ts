@@ -1,13 +1,14 @@
 // Makes the papers of garments on the rack, whoever asks for them: sheets with their photos, tags, listing text.
 import type {Rack} from "../commands/rack/rack.ts";
 import {readSetting} from "../commands/rack/read-setting.ts";
+import type {Form} from "../commands/paper/choices.ts";
 import type {ListingTemplate} from "../commands/paper/listing-template.ts";
 import type {Problem} from "../engine/index.ts";
 import {gradeOf} from "../state/grade.ts";
 import type {GarmentRecord} from "../store/model.ts";
 import {gather, gradeRuleOf, type PaperWish} from "./gather.ts";
 import {composeListing} from "./listing/listing.ts";
-import {writeListing, type Form} from "./listing/forms.ts";
+import {writeListing} from "./listing/forms.ts";
 import type {PhotoBytes} from "./pdf/photos.ts";
 import {composeSheet} from "./sheet/compose.ts";
 import type {Sheet} from "./sheet/sheet.ts";

@@ -1,4 +1,6 @@
 // Papers as bytes of a PDF: the one place where a size becomes points and a paper gets its title.
+import type {ChartSize, SheetSize, TagCode} from "../commands/paper/choices.ts";
+import {formatNamed, pageSizes} from "../commands/paper/tag-format.ts";
 import type {Book, MonthIndex} from "../engine/index.ts";
 import {composeChart} from "./chart/compose.ts";
 import {mm} from "./draw/svg-page.ts";
@@ -8,14 +10,7 @@ import type {PhotoBytes} from "./pdf/photos.ts";
 import {drawSheet} from "./pdf/sheet-pdf.ts";
 import {drawTags} from "./pdf/tags-pdf.ts";
 import type {Sheet} from "./sheet/sheet.ts";
-import type {TagCode} from "./tag/draw-tag.ts";
-import {formatNamed, pageSizes} from "./tag/tag-format.ts";
 import type {Tag} from "./tag/tag.ts";
-
-export const sheetSizes = ["a4", "letter"] as const;
-export type SheetSize = (typeof sheetSizes)[number];
-export const chartSizes = ["a3", "a2"] as const;
-export type ChartSize = (typeof chartSizes)[number];
 
 export interface PrintOptions {
   /** Day of printing, 2026-11-25. */

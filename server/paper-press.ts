@@ -1,7 +1,8 @@
 // Has papers drawn by a worker that is started when first needed and ends when nobody has wanted paper for a while.
 import type {Worker} from "node:worker_threads";
 import type {Book, MonthIndex} from "../engine/index.ts";
-import type {ChartSize, PrintOptions, SheetSize, TagOptions} from "../paper/print.ts";
+import type {ChartSize, SheetSize} from "../commands/paper/choices.ts";
+import type {PrintOptions, TagOptions} from "../paper/print.ts";
 import type {PhotoBytes} from "../paper/pdf/photos.ts";
 import type {Sheet} from "../paper/sheet/sheet.ts";
 import type {Tag} from "../paper/tag/tag.ts";

@@ -1,19 +1,23 @@
 // Papers over the wire: dating sheets, hang tags, listing text, wall charts, and whether a printed sheet still holds.
 import type {Context} from "hono";
 import {z} from "zod";
+import type {Form} from "../commands/paper/choices.ts";
+import {formatNamed} from "../commands/paper/tag-format.ts";
 import * as sayRack from "../commands/rack/problems.ts";
 import * as sayInput from "../commands/problems.ts";
 import {readSetting} from "../commands/rack/read-setting.ts";
 import type {Rack} from "../commands/rack/rack.ts";
 import {nearest, type Problem} from "../engine/index.ts";
 import {checkCode, checkSchema} from "../paper/check-code.ts";
+import {svgOf} from "../paper/draw/svg-page.ts";
 import {sheetPage} from "../paper/html/sheet-html.ts";
 import {sheetStyle} from "../paper/html/style.ts";
-import {formOf, type Form} from "../paper/listing/forms.ts";
+import {formOf} from "../paper/listing/forms.ts";
 import {makeListing, makeSheet, makeTag, photosOf, type ReadPhoto} from "../paper/make.ts";
 import {sheetsTitle} from "../paper/print.ts";
 import * as say from "../paper/problems.ts";
 import type {Sheet} from "../paper/sheet/sheet.ts";
+import {drawTag} from "../paper/tag/draw-tag.ts";
 import type {Tag} from "../paper/tag/tag.ts";
 import {printPath} from "../rulebooks/place.ts";
 import {checkShape} from "../rulebooks/shape.ts";
@@ -62,6 +66,11 @@ export function paperRoutes({rack, press, files, readPhoto}: PaperGiven): Route[
       const tags: Tag[] = [];
       for (const record of await recordsOf(ids, open)) tags.push(await makeTag(record, open, {price}));
       return file(await press.tags(tags, {format, code, size}, await optionsFor(open)), pdf, "hang-tags.pdf");
+    }),
+    got("paper.tag", "show a hang tag as it will be printed", "/api/paper/tag/{id}", shape.tagShown, "image/svg+xml", [404], async ({id, format, code, price}) => {
+      const open = await rack();
+      const [record] = await recordsOf([id], open);
+      return shown(svgOf(drawTag(await makeTag(record!, open, {price}), formatNamed(format)!, code)), "image/svg+xml");
     }),
     got("paper.listing", "write listing text from what was examined", "/api/paper/listing/{id}", shape.listingWish, "text/plain", [404], async ({id, form}) => listing(id, form, await rack())),
     posted("paper.listing-try", "write listing text by a template that is tried", "/api/paper/listing", shape.listingTry, "text/plain", async ({id, form, template}) => listing(id, form, await rack(), template)),

@@ -1,11 +1,8 @@
 // The shapes of wishes for paper over HTTP.
 import {z} from "zod";
+import {chartSizes, forms, mostPhotos, sheetSizes, tagCodes} from "../commands/paper/choices.ts";
 import {listingTemplateSchema} from "../commands/paper/listing-template.ts";
-import {mostPhotos} from "../paper/check-code.ts";
-import {forms} from "../paper/listing/forms.ts";
-import {chartSizes, sheetSizes} from "../paper/print.ts";
-import {tagCodes} from "../paper/tag/draw-tag.ts";
-import {tagFormats} from "../paper/tag/tag-format.ts";
+import {tagFormats} from "../commands/paper/tag-format.ts";
 import {recordSchema} from "../store/model.ts";
 
 const id = recordSchema.shape.id;
@@ -19,6 +16,7 @@ const form = z.enum(forms).default("plain");
 
 export const sheetWish = z.strictObject({ids: idsUpTo(50), size, photos});
 export const tagWish = z.strictObject({ids: idsUpTo(5000), size, format, code, price});
+export const tagShown = z.strictObject({id, format, code, price});
 export const listingWish = z.strictObject({id, form});
 export const listingTry = z.strictObject({id, form, template: listingTemplateSchema.describe("a template that is tried, not kept")});
 export const chartWish = z.strictObject({book: z.string().min(1).max(80), size: z.enum(chartSizes).default("a3")});

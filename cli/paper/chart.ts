@@ -2,7 +2,8 @@
 import {bookOf} from "../../commands/world.ts";
 import * as say from "../../commands/problems.ts";
 import {nearest} from "../../engine/index.ts";
-import {printChart, type ChartSize} from "../../paper/print.ts";
+import type {ChartSize} from "../../commands/paper/choices.ts";
+import {printChart} from "../../paper/print.ts";
 import {worldWith} from "../books/open.ts";
 import {instantNow} from "../clock.ts";
 import {NeedsMending} from "../ending.ts";

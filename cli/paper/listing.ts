@@ -1,5 +1,5 @@
 // ticking paper listing.
-import type {Form} from "../../paper/listing/forms.ts";
+import type {Form} from "../../commands/paper/choices.ts";
 import {makeListing} from "../../paper/make.ts";
 import {orMend} from "../ending.ts";
 import {counted} from "../rack/counted.ts";

@@ -1,11 +1,11 @@
 // ticking paper sheet.
 import {join} from "node:path";
 import {readSetting} from "../../commands/rack/read-setting.ts";
-import {mostPhotos} from "../../paper/check-code.ts";
+import {mostPhotos, type SheetSize} from "../../commands/paper/choices.ts";
 import {sheetPage} from "../../paper/html/sheet-html.ts";
 import {makeSheet, photosOf} from "../../paper/make.ts";
 import type {PhotoBytes} from "../../paper/pdf/photos.ts";
-import {printSheets, sheetPress, type SheetSize} from "../../paper/print.ts";
+import {printSheets, sheetPress} from "../../paper/print.ts";
 import type {Sheet} from "../../paper/sheet/sheet.ts";
 import type {GarmentRecord} from "../../store/model.ts";
 import {partsOf} from "../../store/open.ts";

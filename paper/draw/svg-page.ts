@@ -41,7 +41,7 @@ export const stitches = (d: string, width = 1.1, colour: string = inks.stitch): 
 
 /** A drawing as an SVG element for a web page. */
 export function svgOf({width, height, inside, scale = 1, label}: Drawing): string {
-  return element("svg", {xmlns: "http://www.w3.org/2000/svg", viewBox: `0 0 ${cut(width / scale)} ${cut(height / scale)}`, width: cut(width), height: cut(height), role: "img", "aria-label": label}, inside);
+  return element("svg", {xmlns: "http://www.w3.org/2000/svg", viewBox: `0 0 ${cut(width / scale)} ${cut(height / scale)}`, width: cut(width), height: cut(height), "font-family": "sans-serif", role: "img", "aria-label": label}, inside);
 }
 
 export const points = {perMm: 72 / 25.4} as const;

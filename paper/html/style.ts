@@ -11,6 +11,8 @@ export const sheetStyle = `
 .dating-sheet :is(h1, h2, h3, p, ul, dl, dd, figure) { margin: 0; padding: 0; }
 .dating-sheet ul { list-style: none; }
 .dating-sheet svg, .dating-sheet img { max-width: 100%; height: auto; display: block; }
+.dating-sheet svg { font-family: var(--paper-sans); }
+.dating-sheet svg [font-family="serif"] { font-family: var(--paper-serif); }
 .dating-sheet header { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0.2rem 1rem; border-bottom: 2px dashed #b0741c; padding-bottom: 0.5rem; margin-bottom: 1rem; font-size: 0.86rem; }
 .dating-sheet header p:last-child { text-align: right; }
 .dating-sheet .quiet { color: #535a6b; }

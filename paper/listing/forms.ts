@@ -1,11 +1,9 @@
 // Listing text in its forms: plain, Markdown, and schema.org data.
+import type {Form} from "../../commands/paper/choices.ts";
 import type {Material} from "../sheet/material.ts";
 import type {Listing, Part} from "./listing.ts";
 import {isList, plainText} from "./plain.ts";
 import {productData} from "./product.ts";
-
-export const forms = ["plain", "markdown", "json"] as const;
-export type Form = (typeof forms)[number];
 
 export const formOf: Readonly<Record<Form, {readonly mime: string; readonly ending: string}>> = {
   plain: {mime: "text/plain; charset=utf-8", ending: "txt"},

@@ -1,6 +1,7 @@
 // Sheets of hang tags as a PDF: tags edge to edge, marks to cut along at the edges of the page and where corners meet.
-import {drawTag, type TagCode} from "../tag/draw-tag.ts";
-import {tagsOn, type TagFormat} from "../tag/tag-format.ts";
+import type {TagCode} from "../../commands/paper/choices.ts";
+import {tagsOn, type TagFormat} from "../../commands/paper/tag-format.ts";
+import {drawTag} from "../tag/draw-tag.ts";
 import type {Tag} from "../tag/tag.ts";
 import {inks, mm, stroke} from "../draw/svg-page.ts";
 import {drawSvg} from "./draw-svg.ts";

@@ -1,14 +1,11 @@
 // One hang tag as a drawing, in points: the hole, the words, and the code of the garment's number.
 import {element} from "../../rulebooks/svg.ts";
+import type {TagCode} from "../../commands/paper/choices.ts";
 import {bars, fitsBars, qrCode} from "../draw/codes.ts";
 import {inks, mm, stitches, words, type Drawing} from "../draw/svg-page.ts";
 import {fitted, linesOf, widthOf} from "../face/runs.ts";
 import type {Tag} from "./tag.ts";
-import type {TagFormat} from "./tag-format.ts";
-
-/** Which code a tag carries. */
-export const tagCodes = ["qr", "bars"] as const;
-export type TagCode = (typeof tagCodes)[number];
+import type {TagFormat} from "../../commands/paper/tag-format.ts";
 
 const holeWidth = mm(4);
 
