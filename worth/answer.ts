@@ -29,7 +29,7 @@ export const branchSchema = z.strictObject({
   until: year,
   share: share.describe("how likely the garment is from then"),
   price: priceRangeSchema.nullable().describe("null: too few sales of things from then"),
-  like: z.number().min(0).describe("how many sales just like it the sales amount to"),
+  like: z.number().min(0).describe("how many good comparisons the sales amount to"),
   most: cents.nullable().describe("highest price to pay if so; null: without a price"),
 });
 
@@ -78,7 +78,7 @@ export const worthAnswerSchema = z.strictObject({
   sales: z.strictObject({
     total: z.number().int().describe("sales kept that could be used"),
     kind: z.number().int().describe("of this kind"),
-    like: z.number().min(0).describe("how many sales just like it they amount to"),
+    like: z.number().min(0).describe("how many good comparisons they amount to"),
     needed: z.number().describe("so many are needed at least"),
     leftOut: z.array(z.strictObject({why: words, count: z.number().int()})),
   }),

@@ -25,5 +25,5 @@ export function sayShare(share: number): string {
 
 export const sayYears = (from: number, until: number): string => (from === until ? String(from) : `${from} to ${until}`);
 
-/** How many sales just like it: figures that matter. */
+/** How many good comparisons: the figures that matter. */
 export const sayLike = (like: number): string => (like >= 10 ? String(Math.round(like)) : String(Math.round(10 * like) / 10));

@@ -40,10 +40,22 @@ export function quantileOf(bells: readonly Bell[], p: number): number {
   while (below(bells, low) > p) low -= width *= 2;
   width = high - low;
   while (below(bells, high) < p) high += width *= 2;
-  while (high - low > 1e-7) {
-    const middle = (low + high) / 2;
-    if (below(bells, middle) < p) low = middle;
-    else high = middle;
+  // False position, halving the side that stays: a handful of steps where bisection takes thirty.
+  let [under, over] = [below(bells, low) - p, below(bells, high) - p];
+  for (let side = 0; high - low > 1e-7 && over > under; ) {
+    const x = Math.min(high, Math.max(low, low - (under * (high - low)) / (over - under)));
+    const miss = below(bells, x) - p;
+    if (Math.abs(miss) < 1e-12) return x;
+    if (miss < 0) {
+      [low, under] = [x, miss];
+      if (side === -1) over /= 2;
+      side = -1;
+    } else {
+      [high, over] = [x, miss];
+      if (side === 1) under /= 2;
+      side = 1;
+    }
+    if (high - low <= 1e-7 * Math.max(1, Math.abs(x))) break;
   }
   return (low + high) / 2;
 }

@@ -22,7 +22,7 @@ const mostRows = 3000;
 const most = {kind: 10, maker: 24, channel: 6};
 /** Effective sales from which on corrections are made at all, and how many more it takes to trust them half. */
 const leastSales = 12;
-const halfTrust = 20;
+const halfTrust = 10;
 const otherKindWeight = 0.3;
 /** Years between the bends of the curve over the time of making. */
 const bend = 8;

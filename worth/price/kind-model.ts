@@ -1,4 +1,6 @@
 // Everything about the sales of one kind that does not depend on the garment: effects, what they leave, and how far off prices are when checked.
+import {month, yearOf} from "../../engine/month/month.ts";
+import {monthIndex} from "../../engine/units.ts";
 import {conformalBound} from "../num/conformal.ts";
 import {medianSpread} from "../num/weighted.ts";
 import {below} from "./bell.ts";
@@ -17,11 +19,14 @@ export interface KindModel extends Rest {
   readonly check: Check;
 }
 
-/** So many of the newest sales of a kind are priced without themselves. */
-const mostChecked = 240;
+/** So many of the newest sales of a kind are priced without themselves; half as many where a kind has tens of thousands, so that the first price does not take seconds. */
+const mostChecked = 400;
+const manySales = 10_000;
 /** With fewer sales than this the effects are learned anew without each fifth that is checked: a sale would have a hand in its own price. */
 const fewSales = 700;
 const folds = 5;
+/** A vague sale is priced over so many years or stretches of years. */
+const mostYears = 12;
 
 export function kindModel(columns: Columns, kind: number): KindModel {
   const rest = restOf(columns, kind, learnEffects(columns, kind));
@@ -31,12 +36,13 @@ export function kindModel(columns: Columns, kind: number): KindModel {
 function restOf(columns: Columns, kind: number, effects: Effects): Rest {
   const {start, end} = columns.kindRows[kind]!;
   const left = Float64Array.from({length: end - start}, (_, j) => columns.log[start + j]! - effects.trust * effects.row(start + j));
-  return {effects, left, spread: Math.max(0.05, medianSpread(left))};
+  const order = Int32Array.from(left.keys()).sort((a, b) => left[a]! - left[b]!);
+  return {effects, left, order, spread: Math.max(0.05, medianSpread(left))};
 }
 
 function checkKind(columns: Columns, kind: number, rest: Rest): Check {
   const {start, end} = columns.kindRows[kind]!;
-  const rows = Array.from({length: end - start}, (_, j) => start + j).sort((a, b) => columns.age[a]! - columns.age[b]! || a - b).slice(0, mostChecked);
+  const rows = Array.from({length: end - start}, (_, j) => start + j).sort((a, b) => columns.age[a]! - columns.age[b]! || a - b).slice(0, end - start > manySales ? mostChecked / 2 : mostChecked);
   const few = end - start < fewSales;
   const withoutFold = few ? Array.from({length: folds}, (_, fold) => restOf(columns, kind, learnEffects(columns, kind, (i) => i % folds === fold))) : [];
   const usual = usualTimes(columns, kind).map(({chance, years}) => ({chance, month: middleOf(years)}));
@@ -52,16 +58,23 @@ function checkKind(columns: Columns, kind: number, rest: Rest): Check {
 /** A sale as if it were still to be sold. */
 function asSubject(columns: Columns, i: number, usual: readonly {chance: number; month: number}[]): Query {
   const {from, until, maker, kind, lot, grade, size} = columns;
-  const times = from[i] === noMonth ? usual : monthsBetween(from[i]!, until[i]!);
+  const times = from[i] === noMonth ? usual : yearsBetween(from[i]!, until[i]!);
   return {
     kind: kind[i]!, lot: lot[i]!, grade: grade[i]!, size: columns.sizes.list[size[i]!]!, timeUnknown: from[i] === noMonth,
     possible: times.map((time) => ({...time, years: [0, 0], maker: maker[i]!, makerName: null})),
   };
 }
 
-function monthsBetween(from: number, until: number): {chance: number; month: number}[] {
-  const count = Math.min(12, 1 + Math.floor((until - from) / 12));
-  return Array.from({length: count}, (_, j) => ({chance: 1 / count, month: Math.round(from + ((until - from) * (j + 0.5)) / count)}));
+/** Year by year, as a garment's own time is known, however exactly the sale's is. */
+function yearsBetween(from: number, until: number): {chance: number; month: number}[] {
+  const [first, last] = [yearOf(monthIndex(from)), yearOf(monthIndex(until))];
+  const step = Math.ceil((last - first + 1) / mostYears);
+  const found: {chance: number; month: number}[] = [];
+  for (let year = first; year <= last; year += step) {
+    const [start, end] = [Math.max(from, month(year, 1)), Math.min(until, month(year + step - 1, 12))];
+    found.push({chance: (end - start + 1) / (until - from + 1), month: middleOf([year, year + step - 1])});
+  }
+  return found;
 }
 
 /** How far from the middle (in chance) a range must reach to hold `share` of sales; Infinity when the checked sales are too few to promise it. */

@@ -4,16 +4,16 @@ import {noMonth} from "./columns.ts";
 import {sizeLikeness} from "./size.ts";
 
 /** Own choices, tried in docs/decisions/0021-worth.md: what is left of a sale's weight when it differs. */
-const otherMaker = 0.15;
-const unknownMaker = 0.25;
+const otherMaker = 0.3;
+const unknownMaker = 0.4;
 const otherLot = 0.7;
 const unknownGrade = 0.6;
 /** Grades apart at which the weight has fallen to 0.61. */
-const gradeWidth = 1;
+const gradeWidth = 1.5;
 /** Months apart at which the weight has fallen to 0.61, and what is left however far apart. */
-export const timeWidth = 30;
-const timeFloor = 0.02;
-const unknownTime = 0.15;
+export const timeWidth = 60;
+const timeFloor = 0.05;
+const unknownTime = 0.3;
 
 /** By maker of a sale, for a garment of a maker (0: unknown, -1: never sold). */
 export function makerLikeness({makers}: Columns, maker: number): Float64Array {

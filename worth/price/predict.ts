@@ -10,6 +10,8 @@ export interface Rest {
   readonly effects: Effects;
   /** By row of the kind, from its first row: the log price less what the effects expect, as far as they are trusted. */
   readonly left: Float64Array;
+  /** Places of `left` from the least to the most. */
+  readonly order: Int32Array;
   /** Usual spread of `left` (half of the middle 60 in 100, in bells of t4). */
   readonly spread: number;
 }
@@ -17,14 +19,14 @@ export interface Rest {
 /** One possibility, what it would bring, and what that rests on. */
 export interface Branching extends Bell {
   readonly possible: Possible;
-  /** How many sales just like it the sales amount to. */
+  /** How many good comparisons the sales amount to. */
   readonly like: number;
 }
 
 export interface Prediction {
   readonly bells: readonly Branching[];
   readonly like: number;
-  /** Rows that counted, with their shares of all weight, in order of rows. */
+  /** Rows that counted, with their shares of all weight, from the least price to the most. */
   readonly rows: Int32Array;
   readonly shares: Float64Array;
 }
@@ -36,7 +38,7 @@ const spreadWorth = 8;
 const leastWidth = 0.03;
 
 /** @param skip  row that does not count: the garment's own sale */
-export function predict(columns: Columns, {effects, left, spread}: Rest, query: Query, skip: ReadonlySet<number>): Prediction {
+export function predict(columns: Columns, {effects, left, order, spread}: Rest, query: Query, skip: ReadonlySet<number>): Prediction {
   const {start, end} = columns.kindRows[query.kind]!;
   const {maker, lot, size, grade, fresh, from, until} = columns;
   const possible = query.possible;
@@ -52,38 +54,49 @@ export function predict(columns: Columns, {effects, left, spread}: Rest, query: 
   const weights = new Float64Array(end - start);
   for (let i = start; i < end; i++) weights[i - start] = fresh[i]! * ofLot[lot[i]!]! * ofGrade[grade[i]!]! * ofSize[size[i]!]! * ofMaker[maker[i]!]! * ofTime.of(from[i]!, until[i]!);
   for (const i of skip) if (i >= start && i < end) weights[i - start] = 0;
-  const close = heaviest(weights, mostClose).sort((a, b) => left[a]! - left[b]!);
-  const plain = Float64Array.from(close, (j) => fresh[start + j]! * ofLot[lot[start + j]!]! * ofGrade[grade[start + j]!]! * ofSize[size[start + j]!]!);
-  const value = Float64Array.from(close, (j) => left[j]!);
+  const close = heaviest(weights, order, mostClose);
+  const count = close.length;
+  const [plain, value] = [new Float64Array(count), new Float64Array(count)];
+  for (let k = 0; k < count; k++) {
+    const i = start + close[k]!;
+    plain[k] = fresh[i]! * ofLot[lot[i]!]! * ofGrade[grade[i]!]! * ofSize[size[i]!]!;
+    value[k] = left[close[k]!]!;
+  }
   const gradeEffect = effects.grade(query.grade);
   const timeOf = new Map(months.map((month) => {
     const table = timeLikeness([month], [1]);
-    return [month, {effect: effects.made(month, month), weights: Float64Array.from(close, (j) => table.of(from[start + j]!, until[start + j]!))}];
+    const near = new Float64Array(count);
+    for (let k = 0; k < count; k++) near[k] = table.of(from[start + close[k]!]!, until[start + close[k]!]!);
+    return [month, {effect: effects.made(month, month), weights: near}];
   }));
-  const own = new Float64Array(close.length);
-  const all = new Float64Array(close.length);
+  const own = new Float64Array(count);
+  const all = new Float64Array(count);
   const bells = possible.map((p): Branching => {
     const time = timeOf.get(p.month)!;
     const table = makerTables.get(p.maker)!;
     for (let k = 0; k < own.length; k++) own[k] = plain[k]! * table[maker[start + close[k]!]!]! * time.weights[k]!;
-    const {sum, effective, low, middle, high} = quantilesOf(value, own);
+    const {like, effective, low, middle, high} = quantilesOf(value, own);
     for (let k = 0; k < own.length; k++) all[k]! += p.chance * own[k]!;
     const width = (seen: number) => Math.max(leastWidth, Math.sqrt(((effective * (seen / t4At80) ** 2 + spreadWorth * spread ** 2) / (effective + spreadWorth)) * (1 + 1.5 / Math.max(1, effective))));
     const at = middle + effects.trust * (effects.maker(p.maker) + time.effect + gradeEffect);
-    return {possible: p, share: p.chance, at, left: width(middle - low), right: width(high - middle), like: Math.min(sum, effective)};
+    return {possible: p, share: p.chance, at, left: width(middle - low), right: width(high - middle), like};
   });
-  const {sum, effective} = quantilesOf(value, all);
-  return {bells, like: Math.min(sum, effective), rows: Int32Array.from(close, (j) => start + j), shares: all.map((w) => w / sum)};
+  const {sum, like} = quantilesOf(value, all);
+  return {bells, like, rows: close.map((j) => start + j), shares: all.map((w) => w / sum)};
 }
 
-/** Sum and effective number of weights, and the quantiles at 20, 50 and 80 in 100 of ascending values, each half way into its own weight. */
-function quantilesOf(values: Float64Array, weights: Float64Array): {sum: number; effective: number; low: number; middle: number; high: number} {
-  let sum = 0;
-  let squares = 0;
+/**
+ * Sum of weights, how many good comparisons they amount to (no more than their effective number, nor than the sum of their roots: a sale that counts a quarter
+ * is half a comparison, since it is corrected for its differences), and the quantiles at 20, 50 and 80 in 100 of ascending values, each half way into its own weight.
+ */
+function quantilesOf(values: Float64Array, weights: Float64Array): {sum: number; like: number; effective: number; low: number; middle: number; high: number} {
+  let [sum, squares, roots] = [0, 0, 0];
   for (let k = 0; k < weights.length; k++) {
     sum += weights[k]!;
     squares += weights[k]! ** 2;
+    roots += Math.sqrt(weights[k]!);
   }
+  const effective = squares > 0 ? (sum * sum) / squares : 0;
   const found: number[] = [];
   let upTo = 0;
   let before = -1;
@@ -100,13 +113,13 @@ function quantilesOf(values: Float64Array, weights: Float64Array): {sum: number;
     beforeAt = at;
   }
   while (found.length < 3) found.push(before < 0 ? 0 : values[before]!);
-  return {sum, effective: squares > 0 ? (sum * sum) / squares : 0, low: found[0]!, middle: found[1]!, high: found[2]!};
+  return {sum, like: Math.min(effective, roots), effective, low: found[0]!, middle: found[1]!, high: found[2]!};
 }
 
 const aims = [0.2, 0.5, 0.8] as const;
 
-/** Places of the heaviest weights, nothing of weight 0; a few more or less than asked for, as ties fall. */
-function heaviest(weights: Float64Array, count: number): Int32Array {
+/** Places of the heaviest weights in the order given, nothing of weight 0; a few more than asked for, as ties fall. */
+function heaviest(weights: Float64Array, order: Int32Array, count: number): Int32Array {
   let most = 0;
   let some = 0;
   for (let j = 0; j < weights.length; j++) {
@@ -116,7 +129,7 @@ function heaviest(weights: Float64Array, count: number): Int32Array {
   const kept = (least: number) => {
     const places = new Int32Array(weights.length);
     let n = 0;
-    for (let j = 0; j < weights.length; j++) if (weights[j]! > 0 && weights[j]! >= least) places[n++] = j;
+    for (const j of order) if (weights[j]! > 0 && weights[j]! >= least) places[n++] = j;
     return places.slice(0, n);
   };
   if (some <= count) return kept(0);

@@ -29,8 +29,8 @@ export interface PriceOptions {
   readonly country?: string | null;
 }
 
-/** Sales must amount to so many sales just like it before a price is named. Own choice, docs/decisions/0021-worth.md. */
-export const neededLike = 4;
+/** Sales must amount to so many good comparisons before a price is named. Own choice, docs/decisions/0021-worth.md. */
+export const neededLike = 3;
 
 /**
  * Prices a garment from sales, over all the times it may be from.
@@ -81,7 +81,7 @@ function headOf({currency, today, size, columns, leftOut}: Comparables, subject:
 function tooFew(comparables: Comparables, subject: Subject, like: number, options: PriceOptions): WorthAnswer {
   const head = headOf(comparables, subject, like, options);
   const kind = subject.kind.trim() === "" ? "its kind (none is named)" : subject.kind;
-  const words = head.sales.kind === 0 ? [`No sales of ${kind} are kept, so there is no price to name.`] : [`Too few sales: those of ${kind} amount to ${sayLike(like)} just like it, and it takes ${neededLike} at least.`];
+  const words = head.sales.kind === 0 ? [`No sales of ${kind} are kept, so there is no price to name.`] : [`Too few sales: those of ${kind} amount to ${sayLike(like)} good comparisons, and it takes ${neededLike} at least.`];
   return {
     ...head, enough: false, words: [...words, "Write down more sales of such things, or name what is still open: maker, state, size."], price: null, branches: [], years: [], drivers: [], used: [],
     method: {way: "sales side by side", corrected: 0, checked: 0, index: indexOf(comparables), words: []}, offer: null, looks: null,

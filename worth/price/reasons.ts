@@ -44,12 +44,23 @@ export function usedSales(columns: Columns, effects: Effects, left: Float64Array
   const {maker, made} = expectedEffects(effects, query);
   const own = effects.trust * (maker + made + effects.grade(query.grade));
   const {start} = columns.kindRows[query.kind]!;
-  const heaviest = Array.from(shares.keys()).filter((k) => shares[k]! > 0).sort((a, b) => shares[b]! - shares[a]! || rows[a]! - rows[b]!).slice(0, mostUsed);
-  return heaviest.map((k) => {
+  return heaviest(shares).map((k) => {
     const row = rows[k]!;
     const {id, sale} = columns.sales[row]!;
     return {id, share: shares[k]!, soldOn: sale.soldOn, price: sale.price, adjusted: Math.round(Math.exp(left[row - start]! + own)), words: saySale(sale)};
   });
+}
+
+/** Places of the heaviest shares, heaviest first. */
+function heaviest(shares: Float64Array): number[] {
+  const found: number[] = [];
+  shares.forEach((share, k) => {
+    if (!(share > 0) || (found.length === mostUsed && share <= shares[found.at(-1)!]!)) return;
+    const place = found.findIndex((other) => shares[other]! < share);
+    found.splice(place < 0 ? found.length : place, 0, k);
+    if (found.length > mostUsed) found.pop();
+  });
+  return found;
 }
 
 /** "trousers, marrowfield, March 1968 to May 1970, very good, W 34 L 32, market stall" */
