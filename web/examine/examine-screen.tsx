@@ -96,7 +96,7 @@ export function ExamineScreen() {
         </div>
         <div>
           {open.ready && <BasicsPanel key={open.id ?? "blank"} garment={garment} books={books} onChange={setGarment} />}
-          <LabelSlip content={content} finding={finding} books={held} place={places.find((one) => one.id === rowsPlace)?.name ?? ""} onChange={addTo} />
+          <LabelSlip content={content} finding={finding} books={books} place={places.find((one) => one.id === rowsPlace)?.name ?? ""} onChange={addTo} />
           <PhotoStrip content={content} places={places} onChange={addTo} />
           <StateLine content={content} id={open.id} />
           <DetailsForm content={content} onChange={change} />

@@ -4,6 +4,7 @@ import {rowsId, writtenRow, type Book, type Finding, type RowText} from "../../e
 import type {Content} from "../../store/model.ts";
 import {noAids} from "../reader/aids.ts";
 import {mostRows, rowsBeside, slipRows, withRows, withSettled} from "../reader/label-rows.ts";
+import {KindOffers} from "../reader/kind-offers.tsx";
 import {PhotoRow} from "../reader/photo-row.tsx";
 import {ReadSheet} from "../reader/read-sheet.tsx";
 import {RowsBeside} from "../reader/rows-beside.tsx";
@@ -26,6 +27,7 @@ type Side = Exclude<(typeof sides)[number], "">;
 
 export function LabelSlip({content, finding, books, place, onChange}: SlipProps) {
   const rows = slipRows(content);
+  const beside = rowsBeside(content);
   const written = rows.map(({seen}) => writtenRow(seen));
   const [sheet, openSheet] = useState<{photo: string | null} | null>(null);
   const [aids, setAids] = useState(noAids);
@@ -70,10 +72,11 @@ export function LabelSlip({content, finding, books, place, onChange}: SlipProps)
           <button type="button" className="plain" onClick={() => openSheet({photo: null})}>Read from a photo</button>
         </p>
       </div>
-      <RowsBeside content={content} beside={rowsBeside(content)} onChange={onChange} onReopen={(photo) => openSheet({photo})} />
+      <RowsBeside content={content} beside={beside} onChange={onChange} onReopen={(photo) => openSheet({photo})} />
       <WordOffers content={content} books={books} onChange={onChange} />
+      <KindOffers content={content} words={beside.filter(({label, row}) => !content.labels[label]!.rows[row]!.settled?.left).map(({label, row}) => content.labels[label]!.rows[row]!.read.best)} books={books} onChange={onChange} />
       <p className="quiet">Press a character that is worn. <b>?</b> cannot be read; <b>(3/8)</b> is 3 or 8.</p>
-      {sheet && <ReadSheet content={content} first={sheet.photo} place={place} onChange={onChange} onClose={() => openSheet(null)} />}
+      {sheet && <ReadSheet content={content} books={books} first={sheet.photo} place={place} onChange={onChange} onClose={() => openSheet(null)} />}
     </section>
   );
 }

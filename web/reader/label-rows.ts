@@ -1,11 +1,11 @@
 // Which row of the slip was read from which photo, and what becomes of both when a photo is read or its owner settles something.
 import type {Garment, RowText} from "../../engine/index.ts";
+import {codeRows} from "../../commands/reading/code-rows.ts";
 import {centreOf, within} from "../../reader/image/plane.ts";
-import type {LabelReading, SettledRow} from "../../reader/model.ts";
+import type {LabelReading, ReadRow, SettledRow} from "../../reader/model.ts";
 import {rowSeen, type RowSide} from "../../reader/row-seen.ts";
 import type {Content} from "../../store/model.ts";
 import {same} from "../offline/merge.ts";
-import {isPrintedCode} from "./printed-code.ts";
 
 /** A row of one of the photos that were read. */
 export interface RowPlace {
@@ -22,11 +22,24 @@ export interface SlipRow {
 /** More rows than this the slip does not take. */
 export const mostRows = 12;
 
+/** Readings that weigh less than this part of the likeliest are told as none of them: many hardly possible ones would hold up the verdict. Source: own choice. */
+const leastReading = 0.002;
+const mostReadings = 40;
+
+/** The row of a photo as the engine is given it on this screen; null when it is left out, or nothing is read in it. */
+export function rowOf(read: ReadRow, settled: SettledRow | null, at?: RowSide): RowText | null {
+  const seen = rowSeen(read, settled, at);
+  if (seen === null || !("readings" in seen)) return seen;
+  const readings = seen.readings.filter(({weight}, i) => i < mostReadings && weight >= seen.readings[0]!.weight * leastReading);
+  const lost = seen.readings.slice(readings.length).reduce((sum, {weight}) => sum + weight, 0);
+  return {...seen, readings, none: Math.min(1, seen.none + lost)};
+}
+
 /** The rows of the slip, each with the row of a photo it was read from: the one that says the same. */
 export function slipRows({garment, labels}: Content): SlipRow[] {
-  const open = labels.flatMap(({rows}, label) => rows.flatMap(({read, settled}, row) => [{label, row, seen: rowSeen(read, settled)}])).filter(({seen}) => seen !== null);
+  const open = labels.flatMap(({rows}, label) => rows.map(({read, settled}, row) => ({label, row, seen: rowOf(read, settled), whole: rowSeen(read, settled)})));
   return (garment.saw.rows ?? []).map((seen) => {
-    const i = typeof seen === "string" ? -1 : open.findIndex((one) => same(withoutSide(seen), one.seen));
+    const i = typeof seen === "string" ? -1 : open.findIndex((one) => same(withoutSide(seen), one.seen) || same(withoutSide(seen), one.whole));
     const [found] = i === -1 ? [] : open.splice(i, 1);
     return {seen, from: found ? {label: found.label, row: found.row} : null};
   });
@@ -51,10 +64,11 @@ export function withReading(content: Content, fresh: LabelReading, others: "stay
   const first = slip.findIndex(isOld);
   const kept = others === "go" ? [] : slip.filter((row) => !isOld(row) && !(typeof row.seen === "string" && row.seen.trim() === "")).map(({seen}) => seen);
   const at = first === -1 || others === "go" ? kept.length : slip.slice(0, first).filter((row) => !isOld(row)).length;
-  const own = reading.rows.filter(({read, settled}) => settled !== null || isPrintedCode(read.best)).flatMap(({read, settled}) => rowSeen(read, settled) ?? []);
+  const codes = new Set(codeRows(reading.rows.map(({read}) => read.best)));
+  const own = reading.rows.filter(({settled}, i) => settled !== null || codes.has(i)).flatMap(({read, settled}) => rowOf(read, settled) ?? []);
   const rows = [...kept.slice(0, at), ...own.slice(0, Math.max(0, mostRows - kept.length)), ...kept.slice(at)];
   const labels = others === "go" ? [reading] : before ? content.labels.map((one) => (one === before ? reading : one)) : [...content.labels, reading];
-  return {...content, labels, garment: withRows(content.garment, rows as RowText[])};
+  return {...content, labels, garment: withRows(content.garment, rows)};
 }
 
 /** The garment with a row of a photo settled otherwise; null: as read. A row left out leaves the slip, and comes back to where it stood. */
@@ -62,7 +76,7 @@ export function withSettled(content: Content, place: RowPlace, settled: SettledR
   const slip = slipRows(content);
   const at = slip.findIndex(({from}) => from?.label === place.label && from.row === place.row);
   const {read} = content.labels[place.label]!.rows[place.row]!;
-  const seen = rowSeen(read, settled, at === -1 ? undefined : sideOf(slip[at]!.seen)) as RowText | null;
+  const seen = rowOf(read, settled, at === -1 ? undefined : sideOf(slip[at]!.seen));
   const rows = slip.map((row) => row.seen);
   if (at !== -1) rows.splice(at, 1, ...(seen === null ? [] : [seen]));
   else if (seen !== null && rows.length < mostRows) rows.splice(placeFor(slip, place), 0, seen);
@@ -103,7 +117,7 @@ function placeFor(slip: readonly SlipRow[], {label, row}: RowPlace): number {
   return above !== -1 ? above + 1 : below !== -1 ? below : slip.length;
 }
 
-function settledBefore(read: LabelReading["rows"][number]["read"], before: LabelReading): SettledRow | null {
+function settledBefore(read: ReadRow, before: LabelReading): SettledRow | null {
   const same = before.rows.find((row) => within(row.read.quad, centreOf(read.quad)) && within(read.quad, centreOf(row.read.quad)));
   if (!same?.settled) return null;
   // Single places count the characters of the earlier reading.

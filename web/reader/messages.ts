@@ -1,4 +1,5 @@
 // What the page and the worker that reads photos say to each other.
+import type {Book} from "../../engine/index.ts";
 import type {Problem} from "../../engine/problem.ts";
 import type {Quad, ReadingMap} from "../../reader/model.ts";
 import type {ReadLabel} from "../../reader/read-label.ts";
@@ -14,6 +15,10 @@ export interface ReadAsk {
   /** Left out: found out. */
   readonly turn?: Turn;
   readonly map?: ReadingMap;
+  /** Books of the possible makers: what their labels can print is asked of the reader, too. */
+  readonly makers: readonly Book[];
+  /** Kind of the label, when known. */
+  readonly label: string | null;
 }
 
 export type ReadTold =

@@ -1,5 +1,7 @@
 // Reading the label from a photo: the photo is taken, its outline and turn are put right, and its rows go to the slip.
 import {useEffect, useState} from "react";
+import {codeRows} from "../../commands/reading/code-rows.ts";
+import type {Book} from "../../engine/index.ts";
 import type {Problem} from "../../engine/problem.ts";
 import {turned} from "../../reader/image/plane.ts";
 import type {LabelReading} from "../../reader/model.ts";
@@ -12,7 +14,6 @@ import {nextTurn, wholePhoto} from "./outline.ts";
 import {pixelsOf, type PhotoPixels} from "./photo-pixels.ts";
 import {PhotoStage} from "./photo-stage.tsx";
 import {PickLabelPhoto} from "./pick-label-photo.tsx";
-import {isPrintedCode} from "./printed-code.ts";
 import {RowsFound} from "./rows-found.tsx";
 import {StraightLabel} from "./straight-label.tsx";
 import {takePhoto, withPhoto} from "./take-photo.ts";
@@ -20,6 +21,7 @@ import {useReading, type Frame} from "./use-reading.ts";
 
 export interface ReadSheetProps {
   readonly content: Content;
+  readonly books: readonly Book[];
   /** A photo to begin with; null: one is to be taken or chosen. */
   readonly first: string | null;
   /** Name of the place that a photo taken here shows. */
@@ -29,7 +31,7 @@ export interface ReadSheetProps {
   onClose(read: boolean): void;
 }
 
-export function ReadSheet({content, first, place, onChange, onClose}: ReadSheetProps) {
+export function ReadSheet({content, books, first, place, onChange, onClose}: ReadSheetProps) {
   const [photo, setPhoto] = useState(first);
   const [pixels, setPixels] = useState<PhotoPixels | null>(null);
   const [frame, setFrame] = useState<Frame | null>(null);
@@ -37,7 +39,7 @@ export function ReadSheet({content, first, place, onChange, onClose}: ReadSheetP
   const [taking, setTaking] = useState(false);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const before = content.labels.find((one) => one.photo === photo) ?? null;
-  const state = useReading(photo, frame);
+  const state = useReading(photo, frame, content.garment, books);
   const fresh = state.end === "read" ? state.reading : null;
   const reading = fresh ?? before;
 
@@ -71,7 +73,7 @@ export function ReadSheet({content, first, place, onChange, onClose}: ReadSheetP
     onClose(true);
   };
   const others = slipRows(content).filter(({seen, from}) => !(typeof seen === "string" && seen.trim() === "") && (from === null || content.labels[from.label] !== before)).length;
-  const rows = fresh?.rows.filter(({read}) => isPrintedCode(read.best)).length ?? 0;
+  const rows = fresh ? codeRows(fresh.rows.map(({read}) => read.best)).length : 0;
   const some = `${rows === 1 ? "one row" : `${rows} rows`}`;
 
   return (

@@ -1,9 +1,10 @@
 // The reader beside the page: unpacks a photo, finds the rows of its label and reads them. Nothing of it leaves the device.
+import {readPhoto} from "../../commands/reading/read-photo.ts";
 import type {Problem} from "../../engine/problem.ts";
 import type {Quad} from "../../reader/model.ts";
 import {NoReader} from "../../reader/no-reader.ts";
 import {openReader} from "../../reader/onnx/open.ts";
-import {readLabel, scaledReading, type ReadLabel} from "../../reader/read-label.ts";
+import {scaledReading, type ReadLabel} from "../../reader/read-label.ts";
 import type {LabelReader, Pixels} from "../../reader/reader.ts";
 import type {ReadAsk, ReadTold} from "./messages.ts";
 import type {Size} from "./outline.ts";
@@ -48,7 +49,7 @@ async function work(): Promise<void> {
   busy = false;
 }
 
-async function answer({id, photo, blob, outline, turn, map}: ReadAsk): Promise<void> {
+async function answer({id, photo, blob, outline, turn, map, makers, label}: ReadAsk): Promise<void> {
   opened ??= open((done, of) => tell({id, fetched: {done, of}})).catch((error: unknown) => {
     opened = null;
     throw error;
@@ -58,7 +59,11 @@ async function answer({id, photo, blob, outline, turn, map}: ReadAsk): Promise<v
   last = open_;
   const {pixels, scale, size} = open_;
   const within = outline === undefined ? {} : {outline: outline && scaled(outline, scale)};
-  const {reading, problems} = await readLabel(reader, pixels, {...within, ...(turn !== undefined && {turn}), ...(map && {map}), onRow: (done, of) => tell({id, rows: {done, of}})});
+  const {reading, problems} = await readPhoto(reader, pixels, {
+    ...within, ...(turn !== undefined && {turn}), ...(map && {map}),
+    makers: makers.map(({book}) => book), label,
+    onRow: (done, of) => tell({id, rows: {done, of}}),
+  }, {books: makers});
   tell({id, reading: reading && inOriginal(reading, scale, size), problems});
 }
 

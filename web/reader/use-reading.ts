@@ -1,5 +1,6 @@
 // The reading of one photo: asked for anew whenever its outline or turn is changed, and how far it is.
 import {useEffect, useRef, useState} from "react";
+import {labelId, type Book, type Garment} from "../../engine/index.ts";
 import type {Problem} from "../../engine/problem.ts";
 import type {Quad, ReadingMap} from "../../reader/model.ts";
 import type {ReadLabel} from "../../reader/read-label.ts";
@@ -25,9 +26,15 @@ const nothing: ReadingState = {busy: null, part: null, end: null};
 /** A corner that is moved by keys is moved again at once. */
 const settleMs = 350;
 
+/** With no maker chosen all of them are asked what they can print, unless they are many. */
+const fewMakers = 3;
+
 /** @param frame  null: nothing is read */
-export function useReading(photo: string | null, frame: Frame | null): ReadingState {
+export function useReading(photo: string | null, frame: Frame | null, garment: Garment, books: readonly Book[]): ReadingState {
   const [state, set] = useState<ReadingState>(nothing);
+  const known = useRef<{makers: readonly Book[]; label: string | null}>(undefined!);
+  const label = garment.saw[labelId];
+  known.current = {makers: possible(garment, books), label: typeof label === "string" && label !== "other" && label !== "none" ? label : null};
   // A newer frame takes the place of one that is being read; the reader itself stops when nobody waits for it any more.
   const stop = useRef(() => {});
   useEffect(() => () => stop.current(), []);
@@ -47,7 +54,7 @@ export function useReading(photo: string | null, frame: Frame | null): ReadingSt
       if (!here) return;
       if (!blob) return set({busy: null, part: null, end: "cannot", problems: [notHere]});
       const began = performance.now();
-      stop.current = readPhoto({photo, blob, ...frame, ...(map && {map})}, (told) => {
+      stop.current = readPhoto({photo, blob, ...frame, ...(map && {map}), ...known.current}, (told) => {
         if (!here) return;
         if ("fetched" in told) busy(`Fetching the reader, this once: ${megabytes(told.fetched.done)} of ${megabytes(told.fetched.of)} MB`, told.fetched.done / told.fetched.of);
         else if ("rows" in told) busy(`Reading row ${Math.min(told.rows.done + 1, told.rows.of)} of ${told.rows.of} …`, told.rows.done / told.rows.of);
@@ -65,6 +72,11 @@ export function useReading(photo: string | null, frame: Frame | null): ReadingSt
     };
   }, [photo, frame]);
   return state;
+}
+
+function possible({maker}: Garment, books: readonly Book[]): readonly Book[] {
+  const makers = books.filter(({kind, book}) => kind === "maker" && (maker === undefined || [maker].flat().includes(book)));
+  return maker === undefined && makers.length > fewMakers ? [] : makers;
 }
 
 const megabytes = (bytes: number) => (bytes / 1e6).toFixed(0);
