@@ -58,6 +58,11 @@ export function demoGarments(): readonly Garment[] {
   return readdirSync(folder).filter(isYaml).sort().flatMap((name) => loadGarment(join(folder, name)).garment ?? []);
 }
 
+/** The made-up shop of the demo, as its file stands: what some of the garments cost and brought, and sales of others. */
+export function demoShop(): {readonly garments: Readonly<Record<string, unknown>>; readonly sales: readonly unknown[]} {
+  return JSON.parse(readFileSync(join(home(), "demo", "shop.json"), "utf8")) as ReturnType<typeof demoShop>;
+}
+
 // Compiled code stands one folder deeper than the books.
 function home(): string {
   const here = fileURLToPath(new URL(".", import.meta.url));

@@ -9,7 +9,7 @@ import {checkShape} from "../rulebooks/shape.ts";
 import {partsOf} from "../store/open.ts";
 import {emptyRack as emptyFolder} from "../store/sqlite/empty.ts";
 import type {Store} from "../store/store.ts";
-import {demoKey, hangDemo} from "./demo.ts";
+import {demoKey, hangDemo, type DemoShop} from "./demo.ts";
 import {passphraseKey} from "./passphrase.ts";
 import {Refused} from "./problem-details.ts";
 import {readJson} from "./read-body.ts";
@@ -19,6 +19,7 @@ export interface EmptyGiven {
   readonly store: Store;
   readonly folder: string;
   readonly demo: readonly Garment[];
+  readonly demoShop: DemoShop | null;
   readonly dateLater: (ids: readonly string[]) => void;
 }
 
@@ -44,11 +45,11 @@ export function emptyRoute(given: EmptyGiven): Route {
 }
 
 /** Own rule books and photos stay, so that the backup is whole. */
-async function emptyRack({store, folder, demo, dateLater}: EmptyGiven, withDemo: boolean, now: Date): Promise<string> {
+async function emptyRack({store, folder, demo, demoShop, dateLater}: EmptyGiven, withDemo: boolean, now: Date): Promise<string> {
   const backup = `before-emptying-${now.toISOString().replace(/[:.]/g, "-")}.sqlite`;
   await store.backup(join(partsOf(folder).backups, backup));
   emptyFolder(folder, ownSettings);
-  if (withDemo) dateLater(await hangDemo(store, demo, now.toISOString()));
+  if (withDemo) dateLater(await hangDemo(store, demo, now.toISOString(), demoShop));
   else await store.setSetting(demoKey, "[]");
   return backup;
 }

@@ -12,7 +12,7 @@ import {makeBooksUsed, type BooksUsed} from "./books-used.ts";
 import {clearParts} from "./clear-parts.ts";
 import {makeCrew, type Crew} from "./crew.ts";
 import {backUpDaily} from "./daily.ts";
-import {hangDemo} from "./demo.ts";
+import {hangDemo, type DemoShop} from "./demo.ts";
 import {emptyRoute} from "./empty.ts";
 import {giveTurns} from "./give-turns.ts";
 import {listen} from "./listen.ts";
@@ -31,6 +31,8 @@ export interface StartOptions extends Pick<AppOptions, "screens" | "version" | "
   readonly shipped: readonly Book[];
   /** Hung up on a rack that was never used. */
   readonly demo: readonly Garment[];
+  /** The sales and prices that come with the demo; null: none. */
+  readonly demoShop?: DemoShop | null;
   readonly address: string;
   readonly port: number;
 }
@@ -45,7 +47,7 @@ export interface Started {
 }
 
 /** @throws the system's error with its code when the port cannot be had; a StoreFault when the folder cannot be used */
-export async function startServer({folder, shipped, demo, address, port, passphraseHash = async () => null, ...rest}: StartOptions): Promise<Started> {
+export async function startServer({folder, shipped, demo, demoShop = null, address, port, passphraseHash = async () => null, ...rest}: StartOptions): Promise<Started> {
   const onFault = rest.onFault ?? (() => {});
   const store = giveTurns(await openStore(folder));
   const crew = makeCrew();
@@ -70,7 +72,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
   };
   try {
     const more = [
-      emptyRoute({store, folder, demo, dateLater: background.add}),
+      emptyRoute({store, folder, demo, demoShop, dateLater: background.add}),
       ...photoRoutes(store, photos),
       ...readRoutes(store, used, photoReader),
       ...paperRoutes({rack, press, files: papers, readPhoto: photos.read}),
@@ -80,7 +82,7 @@ export async function startServer({folder, shipped, demo, address, port, passphr
     const listening = await listen(app, address, port);
     warmUp(crew, used);
     await clearParts(partsOf(folder).backups, Date.now());
-    await hangDemo(store, demo, new Date().toISOString());
+    await hangDemo(store, demo, new Date().toISOString(), demoShop);
     background.add(await undated(store));
     endBackups = backUpDaily(store, folder, onFault);
     return {

@@ -1,7 +1,7 @@
 // Runs ticking serve: opens the rack, starts the server, says where it is, and ends it cleanly when asked to stop.
 import {existsSync} from "node:fs";
 import {fileURLToPath} from "node:url";
-import {demoGarments, shippedBooks} from "../../rulebooks/load.ts";
+import {demoGarments, demoShop, shippedBooks} from "../../rulebooks/load.ts";
 import {isLoopback} from "../../server/listen.ts";
 import {startServer, type Started} from "../../server/start.ts";
 import {StoreFault} from "../../store/fault.ts";
@@ -30,7 +30,7 @@ export async function runServe({data, port: wanted, listen: address, name: names
   const folder = dataFolder(data);
   const wide = !isLoopback(address) || names.length > 0;
   const passphraseHash = wide ? (store: Store) => passphraseFor(store, passphraseFile, names[0] ?? address) : undefined;
-  const started = await startServer({folder, shipped: shipped.books, demo: demoGarments(), address, port, names, wide, passphraseHash, screens: screensFolder(), version: version(), onFault: printFault}).catch((error: unknown) => {
+  const started = await startServer({folder, shipped: shipped.books, demo: demoGarments(), demoShop: demoShop(), address, port, names, wide, passphraseHash, screens: screensFolder(), version: version(), onFault: printFault}).catch((error: unknown) => {
     throw mendable(error, address, port);
   });
   say(started, folder, names);

@@ -6,6 +6,7 @@ import {readSetting} from "../rack/read-setting.ts";
 import * as sayRack from "../rack/problems.ts";
 import {rackCommand, unfit, unknown} from "../rack/rack-command.ts";
 import {comparablesOf} from "./comparables.ts";
+import {demoCaution} from "./demo-sales.ts";
 import {oddsOf} from "./odds-of.ts";
 import * as say from "./problems.ts";
 import {subjectOf} from "./subject-of.ts";
@@ -37,6 +38,7 @@ export const worthOfGarment = rackCommand({
     const subject = subjectOf(content, odds, id ?? null, (await readSetting(store, "grade-rule")).value);
     const paid = content.paid?.currency === terms.currency ? content.paid.cents : null;
     const answer: WorthAnswer = priceGarment(comparables, subject, {terms, asked, paid, looks: odds?.looks ?? [], country: await countryOf(store)});
-    return {answer};
+    const caution = await demoCaution(store);
+    return {answer: caution ? {...answer, cautions: [caution, ...answer.cautions]} : answer};
   },
 });

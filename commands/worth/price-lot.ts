@@ -6,6 +6,7 @@ import * as sayRack from "../rack/problems.ts";
 import {rackCommand, unfit} from "../rack/rack-command.ts";
 import {readSetting} from "../rack/read-setting.ts";
 import {comparablesOf} from "./comparables.ts";
+import {demoCaution} from "./demo-sales.ts";
 import {oddsOf} from "./odds-of.ts";
 import {askedSchema} from "./price-garment.ts";
 import * as say from "./problems.ts";
@@ -41,6 +42,8 @@ export const worthOfLot = rackCommand({
     const rule = (await readSetting(store, "grade-rule")).value;
     const garments = [];
     for (const {id, content} of found as GarmentRecord[]) garments.push({id, subject: subjectOf(content, await oddsOf(content.garment, false, rack), id, rule)});
-    return {answer: priceLot(comparables, garments, {terms, unexamined, sampled, asked, random: seeded(wanted.join()), country: await countryOf(store)})};
+    const answer = priceLot(comparables, garments, {terms, unexamined, sampled, asked, random: seeded(wanted.join()), country: await countryOf(store)});
+    const caution = await demoCaution(store);
+    return {answer: caution ? {...answer, cautions: [caution, ...answer.cautions]} : answer};
   },
 });
