@@ -4,16 +4,17 @@ import {lineBoxes} from "../find/line-boxes.ts";
 import type {FoundLine, Pixels} from "../reader.ts";
 import type {Session} from "./session.ts";
 
-/** Longest side that the finder is shown. */
+/** Longest side that the finder is shown; small photos are not drawn out further than twice. */
 const longSide = 960;
+const mostDrawnOut = 2;
 /** Means and spreads of red, green and blue that the finder was taught with (those of ImageNet). */
 const mean = [0.485, 0.456, 0.406];
 const spread = [0.229, 0.224, 0.225];
 
 /** Lines from the top down. */
-export async function findLines(finder: Session, image: Pixels, side = longSide): Promise<FoundLine[]> {
+export async function findLines(finder: Session, image: Pixels): Promise<FoundLine[]> {
   if (image.width < 1 || image.height < 1) return [];
-  const scale = side / Math.max(image.width, image.height);
+  const scale = Math.min(mostDrawnOut, longSide / Math.max(image.width, image.height));
   const [width, height] = [image.width, image.height].map((length) => Math.max(32, Math.round((length * scale) / 32) * 32)) as [number, number];
   const {planes} = resized(image, width, height);
   const data = new Float32Array(3 * width * height);
