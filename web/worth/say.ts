@@ -54,4 +54,9 @@ export const saySales = (count: number): string => `${count.toLocaleString()} ${
 /** 2026-03-09 as the reader's own language writes it. */
 export const sayDay = (day: string): string => new Date(`${day}T00:00:00Z`).toLocaleDateString(undefined, {dateStyle: "medium", timeZone: "UTC"});
 
+/** Words of the server name makers by the ids of their books; people know them by their names. */
+export function withNames(words: string, makers: ReadonlyMap<string, string>): string {
+  return [...makers].reduce((said, [id, name]) => said.replace(new RegExp(`(?<![\\w-])${id.replace(/[^\w-]/g, "")}(?![\\w-])`, "g"), () => name), words);
+}
+
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -2,6 +2,7 @@
 import {useState} from "react";
 import {Link, useParams} from "wouter";
 import type {Terms} from "../../worth/model.ts";
+import {useMakers} from "../rack/use-maker-names.ts";
 import {Button} from "../ui/button.tsx";
 import {Dialog} from "../ui/dialog.tsx";
 import {ProblemList} from "../ui/problem-list.tsx";
@@ -33,9 +34,9 @@ function OneWorth({id}: {id: string}) {
   const [asked, setAsked] = useKeptText(`ticking.worth.asked.${id}`);
   const {cents} = readAmount(asked, currency);
   const {record, answer, stale, problems, setRecord, again} = useWorth(id, cents);
+  const makers = useMakers();
   const [editing, edit] = useState(false);
   const {garment, dating, paid} = record?.content ?? {garment: null, dating: null, paid: null};
-  const kind = garment?.type ?? "this kind";
   const paidHere = paid && paid.currency === currency ? paid.cents : null;
   return (
     <main className="worth" aria-busy={stale || answer === null}>
@@ -48,7 +49,7 @@ function OneWorth({id}: {id: string}) {
       {answer && record && (
         <>
           <div className="worth-head">
-            {answer.enough ? <PriceVerdict answer={answer} /> : <TooFew answer={answer} kind={kind} />}
+            {answer.enough ? <PriceVerdict answer={answer} /> : <TooFew answer={answer} record={record} />}
             <TapePanel answer={answer} name="as it stands" pins={pinsOf(answer)} />
           </div>
           <div className="worth-bench">
@@ -59,10 +60,10 @@ function OneWorth({id}: {id: string}) {
             </div>
             <div>
               {answer.enough && <LookMoney looks={answer.looks} currency={answer.currency} id={id} />}
-              {answer.enough && <Drivers drivers={answer.drivers} />}
+              {answer.enough && <Drivers drivers={answer.drivers} makers={makers} />}
               <MoneyStoryPanel record={record} currency={currency} onRecord={(next) => (setRecord(next), again())} />
             </div>
-            {answer.used.length > 0 && <SalesUsed answer={answer} />}
+            {answer.used.length > 0 && <SalesUsed answer={answer} makers={makers} />}
           </div>
           <footer className="notice worth-notice">{answer.cautions.map((line) => <p key={line}>{line}</p>)}</footer>
         </>

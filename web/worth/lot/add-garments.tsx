@@ -48,7 +48,7 @@ export function AddGarments({ids, onAdd}: AddGarmentsProps) {
       {found && (
         <ul className="lot-found">
           {free.map(({id, number, title, type, dating}) => <li key={id}><button type="button" className="quiet" onClick={() => onAdd([id])}>Add <span className="code">{number}</span> {title || type}</button> <span className="quiet">{dating?.words}</span></li>)}
-          <li className="quiet" role="status">{found.total === 0 ? "Nothing on the rack has these words." : free.length === 0 ? "All of these are in the lot." : found.total > free.length + ids.length ? "More fit: add a word." : ""}</li>
+          <li className="quiet"><span role="status">{found.total === 0 ? "Nothing on the rack has these words." : free.length === 0 ? "All of these are in the lot." : found.total > free.length + ids.length ? "More fit: add a word." : ""}</span></li>
         </ul>
       )}
       <form className="lot-numbers" onSubmit={(event) => void addNumbers(event)}>

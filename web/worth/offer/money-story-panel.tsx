@@ -7,7 +7,7 @@ import {Button} from "../../ui/button.tsx";
 import {ProblemList} from "../../ui/problem-list.tsx";
 import {sayAmount} from "../money.ts";
 import {capital, sayDay} from "../say.ts";
-import {sumStory} from "./money-story.ts";
+import {saleOf, sumStory} from "./money-story.ts";
 import {SoldSheet} from "./sold-sheet.tsx";
 import {StorySheet} from "./story-sheet.tsx";
 
@@ -23,9 +23,9 @@ export function MoneyStoryPanel({record, currency, onRecord}: MoneyStoryPanelPro
   const [undo, setUndo] = useState<{readonly rev: number; readonly words: string} | null>(null);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const today = new Date().toISOString().slice(0, 10);
-  const {money, standing} = record.content;
+  const {standing} = record.content;
   const {lines, kept, mixed} = sumStory(record.content);
-  const sold = money?.sold ?? null;
+  const sold = saleOf(record.content);
   const saved = (words: string) => (next: GarmentRecord) => {
     setUndo({rev: record.rev, words});
     setProblems([]);

@@ -17,8 +17,12 @@ export interface MoneyStorySum {
   readonly mixed: boolean;
 }
 
-export function sumStory({paid, money}: Pick<Content, "paid" | "money">): MoneyStorySum {
-  const sold = money?.sold ?? null;
+/** The sale of a garment; null when it is not sold after all, whatever is still noted of one. */
+export const saleOf = ({standing, money}: Pick<Content, "standing" | "money">) => (standing === "sold" ? (money?.sold ?? null) : null);
+
+export function sumStory(content: Pick<Content, "paid" | "standing" | "money">): MoneyStorySum {
+  const {paid, money} = content;
+  const sold = saleOf(content);
   const lines: StoryLine[] = [
     ...(sold ? [{what: "sold for", amount: sold.price, out: false}] : []),
     ...(paid ? [{what: "paid for it", amount: paid, out: true}] : []),

@@ -26,7 +26,7 @@ export function OfferPanel({offer, currency, asked, onAsked, paid, children}: Of
       <AmountField label="The seller asks" hint={paid === null ? "what stands on the tag, or what was said" : "it is bought already: leave this empty, or try another price"} text={asked} currency={currency} onText={onAsked} />
       {offer ? (
         <>
-          {offer.atAsked && <AtAsked at={offer.atAsked} currency={currency} />}
+          {offer.atAsked && <AtAsked at={offer.atAsked} most={offer.most} currency={currency} />}
           <dl className="three">
             <div><dt>pay at most</dt><dd>{say(offer.most)}</dd></div>
             <div><dt>list it at</dt><dd>{say(offer.list)}</dd></div>
@@ -43,11 +43,11 @@ export function OfferPanel({offer, currency, asked, onAsked, paid, children}: Of
 }
 
 /** The asked price against the offer; said in words, with a mark that needs no colour. */
-function AtAsked({at: {asked, profit, earns, loses, buy, words}, currency}: {at: NonNullable<Offer["atAsked"]>; currency: string}) {
+function AtAsked({at: {asked, profit, earns, loses, buy}, most, currency}: {at: NonNullable<Offer["atAsked"]>; most: number; currency: string}) {
   const say = (cents: number) => sayAmount({cents, currency});
   return (
     <div className={buy ? "at-asked buy" : "at-asked leave"} role="status">
-      <p><b>{buy ? "✓ Buy" : "✗ Leave it"} at {say(asked)}.</b> {words}</p>
+      <p><b>{buy ? "✓ Buy" : "✗ Leave it"} at {say(asked)}.</b> {buy ? `It leaves the margin you want: you could go up to ${say(most)}.` : most > 0 ? `It does not leave the margin you want: offer ${say(most)} at most.` : "Even as a gift it would not leave the margin you want."}</p>
       <p className="quiet">Expected {profit < 0 ? "loss" : "profit"} {sayAbout({cents: Math.abs(profit), currency})}; your margin in {sayShare(earns)}, a loss in {sayShare(loses)}.</p>
     </div>
   );

@@ -2,16 +2,16 @@
 import {Link} from "wouter";
 import type {WorthAnswer} from "../../../worth/answer.ts";
 import {sayAmount} from "../money.ts";
-import {sayAbout, sayDay, saySales} from "../say.ts";
+import {capital, sayAbout, sayDay, saySales, withNames} from "../say.ts";
 
-export function SalesUsed({answer: {used, sales, currency, method}}: {readonly answer: WorthAnswer}) {
+export function SalesUsed({answer: {used, sales, currency, method}, makers}: {readonly answer: WorthAnswer; readonly makers: ReadonlyMap<string, string>}) {
   return (
     <section aria-label="Sales behind it">
       <header><h2>Sales behind it</h2><span className="quiet">{used.length < sales.total ? `the ${used.length} heaviest of ${sales.total.toLocaleString()}` : saySales(sales.total)}</span></header>
       <ol className="used">
         {used.map(({id, share, soldOn, price, adjusted, words}) => (
           <li key={id}>
-            <Link href={`/sales?sale=${id}`}>{words}</Link>
+            <Link href={`/sales?sale=${id}`}>{capital(withNames(words, makers))}</Link>
             <span className="used-money">{sayAmount(price)}</span>
             <span className="quiet">{sayDay(soldOn)}; today and as this garment {sayAbout({cents: adjusted, currency})}</span>
             <span className="used-share"><Weight share={share} /> {share < 0.01 ? "less than 1" : Math.round(share * 100)} in 100</span>
