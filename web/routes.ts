@@ -21,6 +21,7 @@ export const routes: readonly (readonly [path: string, Screen: ComponentType])[]
   ["/lot", screen(() => import("./worth/lot/lot-screen.tsx"), "LotScreen")],
   ["/shop", screen(() => import("./worth/shop/shop-screen.tsx"), "ShopScreen")],
   ["/terms", screen(() => import("./worth/terms/terms-screen.tsx"), "TermsScreen")],
+  ["/paper", screen(() => import("./paper/paper-screen.tsx"), "PaperScreen")],
   ["/books", screen(() => import("./book/book-list-screen.tsx"), "BookListScreen")],
   ["/books/:id/edit", screen(() => import("./book/book-route.tsx"), "EditRoute")],
   ["/books/:id/compare/:from/:to", screen(() => import("./book/book-route.tsx"), "CompareRoute")],

@@ -103,6 +103,7 @@ export function ExamineScreen() {
           {open.id && (
             <p className="garment-ways">
               <Link href={`/worth/${open.id}`}>What it is worth</Link>
+              <Link href={`/paper?of=${open.id}`}>Sheet, tag, listing</Link>
               <Link href={`/rack/history/${open.id}`}>What was changed, and by whom</Link>
               <Link href="/examine">Another garment</Link>
               <TakeOff id={open.id} onOff={() => go("/rack")} />

@@ -10,6 +10,7 @@ import {sayGarments} from "./say.ts";
 import type {Picked} from "./use-picked.ts";
 import {problemsOf} from "../api.ts";
 import {ProblemList} from "../ui/problem-list.tsx";
+import {keepWanted} from "../paper/wanted.ts";
 import {keepLot, readLot, withGarments} from "../worth/lot/lot-draft.ts";
 
 export interface PickedBarProps {
@@ -46,6 +47,7 @@ export function PickedBar({picked, total, query, places, tags, onChanged}: Picke
         {ids.length < total && <button type="button" className="plain" disabled={picking} onClick={() => void pickAll()}>{`Pick all ${total.toLocaleString()}`}</button>}
         <button type="button" className="plain" disabled={picking} onClick={() => setOpen("change")}>Change together</button>
         <button type="button" className="plain" disabled={picking} onClick={() => setOpen("date")}>Date again</button>
+        <button type="button" className="plain" disabled={picking} onClick={() => (keepWanted(ids), go("/paper"))}>Put on paper</button>
         <button type="button" className="plain" disabled={picking} onClick={() => (keepLot(withGarments(readLot(), ids)), go("/lot"))}>Put into the lot</button>
         <button type="button" className="plain" disabled={picking} onClick={picked.letGo}>Let go</button>
       </div>}

@@ -8,6 +8,7 @@ const screens = [
   {href: "/examine", name: "Examine", also: ["/", "/measure"]},
   {href: "/rack", name: "Rack", also: ["/grade-rule"]},
   {href: "/books", name: "Rule books", also: []},
+  {href: "/paper", name: "Paper", also: []},
   {href: "/sales", name: "Worth", also: ["/lot", "/shop", "/terms", "/worth"]},
 ] as const;
 
