@@ -26,6 +26,8 @@ export interface TagCheck {
   /** Likeliest first. */
   readonly causes: readonly TagCause[];
   readonly sentence: string;
+  /** What a needle, or another garment's tag, did when it was not the cloth; whether it is likely is in the causes. */
+  readonly oddly: string;
 }
 
 /** An odd mark in the way of the engine's, so that it can be shown beside them; it does not move the date. */
@@ -59,16 +61,16 @@ export function tagChecks(kind: GarmentKind, sizes: Sizes, state: Pick<State, "a
       for (const {id, says, odd, weight: part} of here) odds.set(id, {id, says, odd, probability: (odds.get(id)?.probability ?? 0) + ((weight / whole) * part) / total});
     }
     const causes = [...odds.values()].sort((a, b) => b.probability - a.probability);
-    return {point: of.point.id, name: of.point.name, change, causes, sentence: sentenceOf(of, inches, change, causes)};
+    return {point: of.point.id, name: of.point.name, change, causes, sentence: sentenceOf(of, inches, change, causes), oddly: oddlyOf(of, inches, change, causes)};
   });
 }
 
 /** What a needle probably did, to be shown with the odd marks. */
 export function oddSizes(checks: readonly TagCheck[]): OddSize[] {
-  return checks.flatMap(({causes, sentence, point}) => {
+  return checks.flatMap(({causes, oddly, point}) => {
     const odd = causes.filter((cause) => cause.odd);
     const probability = sum(odd.map((cause) => cause.probability));
-    return probability > 0.5 ? [{id: `sizes.${point}`, says: sentence, probability}] : [];
+    return probability > 0.5 ? [{id: `sizes.${point}`, says: oddly, probability}] : [];
   });
 }
 
@@ -100,12 +102,17 @@ function weighed(dimension: TagDimension, inches: number, of: Measured, recorded
 
 const lifeWords: Readonly<Record<ClothLife, string>> = {kept: "nothing: it measures as tagged", shrunk: "the wash", stretched: "wear: it gave way"};
 
-function sentenceOf({point, whole}: Measured, inches: number, change: number, [best, ...others]: readonly TagCause[]): string {
-  const head = `${point.name} ${sayMm(whole.mm, whole.unit)}${point.flat ? " all round" : ""}, tagged ${inches} in (${sayChange(change)})`;
-  const why = best!.id === "kept" ? "as tagged" : best!.odd && best!.id !== "other-tag" ? `probably ${best!.says}, by about ${sayMm(Math.abs(toNumber(whole.mm) - inches * 25.4), whole.unit)}` : `probably ${best!.says}`;
+function sentenceOf(of: Measured, inches: number, change: number, [best, ...others]: readonly TagCause[]): string {
+  const kept = best!.id === "kept";
   const other = others.find(({probability}) => probability >= 0.1);
-  return `${head}: ${why}${best!.id === "kept" && best!.probability > 0.8 ? "" : ` (${sayOdds(best!.probability)})`}${other ? `; else ${other.says} (${sayOdds(other.probability)})` : ""}`;
+  return `${headOf(of, inches, change)}: ${kept ? "as tagged" : `probably ${saidOf(best!, of, inches)}`}${kept && best!.probability > 0.8 ? "" : ` (${sayOdds(best!.probability)})`}${other ? `; else ${other.says} (${sayOdds(other.probability)})` : ""}`;
 }
+
+const oddlyOf = (of: Measured, inches: number, change: number, causes: readonly TagCause[]) => `${saidOf(causes.find(({odd}) => odd)!, of, inches)}: ${headOf(of, inches, change)}`;
+
+const headOf = ({point, whole}: Measured, inches: number, change: number) => `${point.name} ${sayMm(whole.mm, whole.unit)}${point.flat ? " all round" : ""}, tagged ${inches} in (${sayChange(change)})`;
+
+const saidOf = ({says, odd, id}: TagCause, {whole}: Measured, inches: number) => (odd && id !== "other-tag" ? `${says}, by about ${sayMm(Math.abs(toNumber(whole.mm) - inches * 25.4), whole.unit)}` : says);
 
 const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0);
 

@@ -226,7 +226,14 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     notBody: [["--body", ["waist", "hip", "inside-leg"]]],
     nothingMeasured: [["garment 0147"]],
   }),
-  sampled("States", states, {notLookedAt: [["garment 0147"]]}),
+  sampled("States", states, {
+    notLookedAt: [["garment 0147"]],
+    unknownFlaw: [["flaw “slight hol at the knee”", "hol", "hole"]],
+    unknownPoint: [["--lay", "inseem=31", ["waist", "hip", "inseam"]]],
+    noMeasuredInFile: [["rack.json", "Unexpected token"]],
+    manyGarments: [["0147, 0150"]],
+    notOnRack: [["rack.json"]],
+  }),
   sampled("The server", server, {
     notJson: [["Unexpected end of input"]],
     wrongMedia: [["text/plain", ["application/json"]]],

@@ -41,7 +41,7 @@ export function FlawSheet({flaw, kind, rule, points, onChange, onRemove, onClose
         <legend>How bad</legend>
         {severities.map((one) => <label key={one}><input type="radio" name={`${name}-severity`} checked={flaw.severity === one} onChange={() => set({severity: one})} /> {severityWords[one]}</label>)}
       </fieldset>
-      <label className="tick"><input type="checkbox" checked={flaw.mended} onChange={({target}) => set({mended: target.checked})} /> mended</label>
+      <label className="one-tick"><input type="checkbox" checked={flaw.mended} onChange={({target}) => set({mended: target.checked})} /> mended</label>
       <div className="details-grid">
         <Field label="Side">
           {(tie) => <select {...tie} value={flaw.side} onChange={({target}) => set({side: target.value as Flaw["side"], x: null, y: null})}>{(["front", "back", "inside"] as const).map((one) => <option key={one}>{one}</option>)}</select>}

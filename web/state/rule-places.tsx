@@ -15,7 +15,7 @@ export function RulePlaces({places, onChange}: {readonly places: Places; onChang
         {places.map((place, i) => (
           <li key={place.word}>
             <PointsField label={place.word} value={place.times} most={5} figures={1} onValue={(times) => onChange(withEntry(places, i, {...place, times}))} />
-            <Button look="quiet" aria-label={`Take ${place.word} out`} onClick={() => onChange(withEntry(places, i, null))}>take out</Button>
+            <Button look="quiet" aria-label={`take out ${place.word}`} onClick={() => onChange(withEntry(places, i, null))}>take out</Button>
           </li>
         ))}
       </ul>

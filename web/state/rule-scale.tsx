@@ -11,7 +11,7 @@ export function RuleScale({rule, onChange}: {readonly rule: GradeRule; onChange(
       <section aria-label="Words of the rule">
         <header><h2>Words</h2><span className="quiet">each goes up to so many points; beyond the last it is poor</span></header>
         <div className="rule-fields">{words.map((word) => <PointsField key={word} label={capital(word)} value={rule.upTo[word]} most={word === "deadstock" ? 100 : 1000} onValue={(points) => onChange({...rule, upTo: {...rule.upTo, [word]: points}})} />)}</div>
-        <label className="tick"><input type="checkbox" checked={rule.unworn} onChange={({target}) => onChange({...rule, unworn: target.checked})} /> deadstock only when unworn, with its tags</label>
+        <label className="one-tick"><input type="checkbox" checked={rule.unworn} onChange={({target}) => onChange({...rule, unworn: target.checked})} /> deadstock only when unworn, with its tags</label>
       </section>
       <section aria-label="Wear and cleanliness of the rule">
         <header><h2>Wear and cleanliness</h2></header>
