@@ -54,7 +54,7 @@ export function ListingPaper({wish}: {readonly wish: Wish}) {
       <div>
         <Turn at={at} of={of.length} onTurn={setAt} />
         <ProblemList problems={[...unread, ...problems]} />
-        <pre className={stale ? "listing-text stale" : "listing-text"} tabIndex={0} aria-label="Listing text">{text ?? "…"}</pre>
+        <pre className={stale || text === null ? "listing-text stale" : "listing-text ready"} tabIndex={0} aria-label="Listing text">{text ?? "…"}</pre>
         <p className="listing-ways">
           <Button look="main" onClick={copy} disabled={text === null}>Copy</Button>
           <Button onClick={() => text !== null && saveFile(`listing.${ending}`, text, mime)} disabled={text === null}>Save as a file</Button>

@@ -29,7 +29,7 @@ export function SheetPreview({of, photos}: {readonly of: readonly string[]; read
       <Turn at={at} of={of.length} onTurn={setAt} />
       <ProblemList problems={[...problems, ...style.problems]} />
       {text === null && problems.length === 0 && <p className="quiet" role="status">Put together …</p>}
-      <div ref={place} className={stale ? "sheet-place stale" : "sheet-place"} />
+      <div ref={place} className={stale || text === null || style.text === null ? "sheet-place stale" : "sheet-place ready"} />
       <p className="paper-open"><a href={address} target="_blank" rel="noopener">Open this sheet by itself, to print it from the browser</a></p>
     </div>
   );
