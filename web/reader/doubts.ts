@@ -8,6 +8,8 @@ const certain = 0.9;
 /** What is less likely is not offered. */
 const leastCharacter = 0.015;
 const leastText = 0.01;
+/** Gaps are easily lost in reading: the same characters set apart otherwise are offered even so. */
+const leastSpacing = 0.001;
 const mostTexts = 4;
 
 /** One place of the reader's likeliest reading, and what stands or may stand there. */
@@ -41,5 +43,6 @@ export function placesIn(read: ReadRow, text: string): (number | null)[] {
 /** Other readings of the whole row, likeliest first. */
 export function otherTexts(read: ReadRow, settled: SettledRow | null, shown: string): {readonly text: string; readonly p: number}[] {
   if (settled?.text != null) return [];
-  return settle(read, settled).strings.filter(({text, p}) => text !== shown && text.trim() !== "" && p >= leastText).slice(0, mostTexts);
+  const bare = (text: string) => text.replaceAll(" ", "");
+  return settle(read, settled).strings.filter(({text, p}) => text !== shown && text.trim() !== "" && p >= (bare(text) === bare(shown) ? leastSpacing : leastText)).slice(0, mostTexts);
 }

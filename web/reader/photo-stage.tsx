@@ -49,7 +49,7 @@ export function PhotoStage({pixels, turn, outline, rows, onOutline}: StageProps)
     onOutline(moveCorner(outline, index, fromTurned({x: x + by.x * far, y: y + by.y * far}, size, turn), size));
   };
   return (
-    <div className="stage" ref={stage} style={{aspectRatio: `${width} / ${height}`, width: `min(100%, calc(58dvh * ${width / height}))`}}>
+    <div className="stage" ref={stage} style={{aspectRatio: `${width} / ${height}`, width: `min(100% - 8px, calc(58dvh * ${width / height}))`}}>
       <canvas ref={canvas} role="img" aria-label="The photo of the label" />
       <svg viewBox={`0 0 ${width} ${height}`} preserveAspectRatio="none" aria-hidden="true">
         <path className="stage-shade" fillRule="evenodd" d={`M0 0H${width}V${height}H0Z M${points(shown)}Z`} />

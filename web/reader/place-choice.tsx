@@ -24,7 +24,7 @@ export function PlaceChoice({name, read, state: {place, choices, settled}, typin
         const share = Math.max(1, Math.round(p * 100));
         return (
           <button key={character} type="button" className="chip" aria-label={`${character || "nothing there"}, ${share} in 100`} onClick={() => onSettle(character)}>
-            <b className="print">{character || "nothing"}</b> <span aria-hidden="true">{share}</span>
+            <b className={character ? "print" : "none"}>{character || "nothing there"}</b> <span aria-hidden="true">{share}</span>
           </button>
         );
       })}

@@ -20,7 +20,7 @@ export function RowsBeside({content, beside, onChange, onReopen}: BesideProps) {
         {content.labels.map(({photo}, i) => (
           <span key={photo} className="beside-photo">
             <button type="button" aria-label={`Open photo ${i + 1} that was read, with its outline`} onClick={() => onReopen(photo)}><img src={`/api/photos/${photo}/small`} alt="" loading="lazy" /></button>
-            <button type="button" className="quiet" aria-label={`Forget what was read from photo ${i + 1}`} onClick={() => onChange((now) => withoutReading(now, photo))}>forget</button>
+            <button type="button" className="quiet" aria-label={`forget what was read from photo ${i + 1}`} onClick={() => onChange((now) => withoutReading(now, photo))}>forget</button>
           </span>
         ))}
       </p>

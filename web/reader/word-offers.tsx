@@ -33,8 +33,8 @@ export function WordOffers({content, books, onChange}: OffersProps) {
             <li key={one.mark}>
               <span>{words}<span className="quiet">{one.why.charAt(0).toUpperCase()}{one.why.slice(1)}.</span></span>
               <span className="offer-ways">
-                <Button aria-label={`Write down: ${words}`} onClick={() => onChange((now) => ({...now, garment: withSeen(now.garment, one.mark, one.value as Content["garment"]["saw"][string])}))}>That is there</Button>
-                <Button look="quiet" aria-label={`Not so: ${words}`} onClick={() => refuse([...refused, keyOf(one)])}>no</Button>
+                <Button aria-label={`That is there: ${words}`} onClick={() => onChange((now) => ({...now, garment: withSeen(now.garment, one.mark, one.value as Content["garment"]["saw"][string])}))}>That is there</Button>
+                <Button look="quiet" aria-label={`no: ${words}`} onClick={() => refuse([...refused, keyOf(one)])}>no</Button>
               </span>
             </li>
           );
