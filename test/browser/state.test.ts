@@ -135,6 +135,7 @@ test("a changed rule shows what it would do on the rack, is refused while it can
   await page.getByText("No garment changes its grade.").waitFor();
   const hole = page.locator(".rule-line", {hasText: /^Hole/});
   await hole.locator("summary").click();
+  await hole.getByLabel("Slight").fill("1");
   await hole.getByLabel("Plain").fill("2");
   await page.getByText("1 garment changes its grade.").waitFor();
   await page.getByRole("link", {name: "0147"}).waitFor();
