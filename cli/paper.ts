@@ -22,6 +22,7 @@ export function paperVerb(): Command {
       .option("-o, --out <file>", "one file with all sheets: .pdf, or .html for one garment; dating-sheets.pdf when left out")
       .option("--each <folder>", "a file for each garment in this folder instead")
       .option("--photos <count>", "photos shown, the first ones, 0 to 12; 4 when left out")
+      .option("--worth", "tell what a garment may be worth, too, as an estimate from comparable sales")
       .addHelpText("after", examples("ticking paper sheet --number 0147 -o 0147.pdf", "ticking paper sheet --number 0147 -o 0147.html", "ticking paper sheet --standing 'for sale' --each sheets --size letter"))
       .action(async (...given: Parameters<typeof import("./paper/sheet.ts").makeSheets>) => (await import("./paper/sheet.ts")).makeSheets(...given)),
   );

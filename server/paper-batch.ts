@@ -44,13 +44,13 @@ export async function* runBatch(records: readonly GarmentRecord[], wish: z.outpu
   }
 }
 
-async function begin({what, size, photos, format, code, price, form}: z.output<typeof batchWish>, count: number, {rack, press, readPhoto, options}: BatchGiven): Promise<Batch> {
+async function begin({what, size, photos, worth, format, code, price, form}: z.output<typeof batchWish>, count: number, {rack, press, readPhoto, options}: BatchGiven): Promise<Batch> {
   const nothing = async () => {};
   if (what === "sheet") {
     const job = await press.sheets(`${count} dating sheets`, size, options);
     return {
       async add(record) {
-        const {made, problems} = await makeSheet(record, rack, {on: options.on, photos});
+        const {made, problems} = await makeSheet(record, rack, {on: options.on, photos, worth});
         if (problems) return problems;
         await job.add(made, await photosOf(made, readPhoto));
         return [];

@@ -45,19 +45,19 @@ const mostBytes = 4_000_000;
 export function paperRoutes({rack, press, files, readPhoto}: PaperGiven): Route[] {
   const optionsFor = async (open: Rack) => ({on: open.now.slice(0, 10), author: (await readSetting(open.store, "owner")).value.name});
   return [
-    posted("paper.sheet", "make dating sheets as one PDF", "/api/paper/sheet", shape.sheetWish, pdf, async ({ids, size, photos}) => {
+    posted("paper.sheet", "make dating sheets as one PDF", "/api/paper/sheet", shape.sheetWish, pdf, async ({ids, size, photos, worth}) => {
       const open = await rack();
       const options = await optionsFor(open);
       const sheets: Sheet[] = [];
-      for (const record of await recordsOf(ids, open)) sheets.push(orRefuse(await makeSheet(record, open, {on: options.on, photos})));
+      for (const record of await recordsOf(ids, open)) sheets.push(orRefuse(await makeSheet(record, open, {on: options.on, photos, worth})));
       const job = await press.sheets(sheetsTitle(sheets.map(({number}) => number)), size, options);
       for (const sheet of sheets) await job.add(sheet, await photosOf(sheet, readPhoto));
       return file(await job.end(), pdf, sheets.length === 1 ? `dating-sheet-${sheets[0]!.number}.pdf` : "dating-sheets.pdf");
     }),
-    got("paper.sheet-page", "show a dating sheet as a web page that prints", "/api/paper/sheet/{page}", shape.pageWish, "text/html", [404], async ({page, photos}) => {
+    got("paper.sheet-page", "show a dating sheet as a web page that prints", "/api/paper/sheet/{page}", shape.pageWish, "text/html", [404], async ({page, photos, worth}) => {
       const open = await rack();
       const [record] = await recordsOf([page.replace(/\.html$/, "")], open);
-      const sheet = orRefuse(await makeSheet(record!, open, {on: open.now.slice(0, 10), photos}));
+      const sheet = orRefuse(await makeSheet(record!, open, {on: open.now.slice(0, 10), photos, worth}));
       return shown(sheetPage(sheet, {addressOf: (photo) => `/api/photos/${photo}/shown`, styleAt: "/api/paper/style.css"}), "text/html; charset=utf-8");
     }),
     got("paper.style", "give the look of sheets as web pages", "/api/paper/style.css", z.strictObject({}), "text/css", [], async () => shown(sheetStyle, "text/css; charset=utf-8")),

@@ -14,14 +14,16 @@ const code = z.enum(tagCodes).default("qr").describe("square code, or bars");
 const price = z.boolean().default(true).describe("whether what is asked stands on tags");
 const form = z.enum(forms).default("plain");
 
-export const sheetWish = z.strictObject({ids: idsUpTo(50), size, photos});
+const worth = z.boolean().default(false).describe("whether sheets tell what a garment may be worth");
+
+export const sheetWish = z.strictObject({ids: idsUpTo(50), size, photos, worth});
 export const tagWish = z.strictObject({ids: idsUpTo(5000), size, format, code, price});
 export const tagShown = z.strictObject({id, format, code, price});
 export const listingWish = z.strictObject({id, form});
 export const listingTry = z.strictObject({id, form, template: listingTemplateSchema.describe("a template that is tried, not kept")});
 export const chartWish = z.strictObject({book: z.string().min(1).max(80), size: z.enum(chartSizes).default("a3")});
-export const batchWish = z.strictObject({what: z.enum(["sheet", "tags", "listing"]), ids: idsUpTo(5000), size, photos, format, code, price, form});
-export const pageWish = z.strictObject({page: z.string().regex(/^[a-z0-9]{12,32}\.html$/).describe("id of the garment with .html behind it"), photos});
+export const batchWish = z.strictObject({what: z.enum(["sheet", "tags", "listing"]), ids: idsUpTo(5000), size, photos, worth, format, code, price, form});
+export const pageWish = z.strictObject({page: z.string().regex(/^[a-z0-9]{12,32}\.html$/).describe("id of the garment with .html behind it"), photos, worth});
 
 export const checkAnswer = z.strictObject({
   result: z.enum(["same", "once", "differs"]).describe("same: as it is kept now; once: as it was kept at an earlier step; differs: never"),

@@ -23,6 +23,7 @@ interface Flags extends ChosenFlags {
   readonly out?: string;
   readonly each?: string;
   readonly photos?: string;
+  readonly worth?: boolean;
 }
 
 export async function makeSheets(words: readonly string[], flags: Flags): Promise<void> {
@@ -33,7 +34,7 @@ export async function makeSheets(words: readonly string[], flags: Flags): Promis
     const options = {on: rack.now.slice(0, 10), author: (await readSetting(rack.store, "owner")).value.name};
     const {read} = photoFiles(partsOf(rack.folder).photos);
     const one = async (record: GarmentRecord) => {
-      const made = await makeSheet(record, rack, {on: options.on, photos});
+      const made = await makeSheet(record, rack, {on: options.on, photos, worth: flags.worth === true});
       const sheet = orMend(made.problems ? {problems: made.problems} : {answer: made.made});
       return {sheet, photos: await photosOf(sheet, read)};
     };

@@ -14,6 +14,8 @@ export interface Wish {
   /** Null: what is usual where the shop is. */
   readonly size: SheetSize | null;
   readonly photos: number;
+  /** Whether sheets tell what a garment may be worth. */
+  readonly worth: boolean;
   readonly format: string;
   readonly code: TagCode;
   readonly price: boolean;
@@ -25,7 +27,7 @@ export interface Wish {
 /** So many ids go into an address; more are kept by the page alone. */
 const mostInAddress = 60;
 
-export const usual: Wish = {what: "sheet", of: [], size: null, photos: 4, format: tagFormats[0]!.id, code: "qr", price: true, form: "plain", book: "", chart: "a3"};
+export const usual: Wish = {what: "sheet", of: [], size: null, photos: 4, worth: false, format: tagFormats[0]!.id, code: "qr", price: true, form: "plain", book: "", chart: "a3"};
 
 export function readWish(search: string): Wish {
   const given = new URLSearchParams(search);
@@ -35,6 +37,7 @@ export function readWish(search: string): Wish {
     of: (given.get("of") ?? "").split(",").filter((id) => /^[a-z0-9]{12,32}$/.test(id)),
     size: given.has("size") ? one("size", sheetSizes, "a4") : null,
     photos: /^\d{1,2}$/.test(given.get("photos") ?? "") ? Math.min(12, Number(given.get("photos"))) : usual.photos,
+    worth: given.get("worth") === "yes",
     format: one("format", tagFormats.map(({id}) => id), usual.format),
     code: one("code", tagCodes, usual.code),
     price: given.get("price") !== "no",
@@ -52,6 +55,7 @@ export function writeWish(wish: Wish): string {
   if (wish.of.length <= mostInAddress) set("of", wish.of.join(","), "");
   set("size", wish.size ?? "", "");
   set("photos", String(wish.photos), String(usual.photos));
+  set("worth", wish.worth ? "yes" : "", "");
   set("format", wish.format, usual.format);
   set("code", wish.code, usual.code);
   set("price", wish.price ? "" : "no", "");

@@ -71,8 +71,10 @@ export function ChooseGarments({of, onChange}: {readonly of: readonly string[]; 
         </ul>
       )}
       {of.length > 1 && <p><Button look="quiet" onClick={() => onChange([])}>Leave all out</Button></p>}
+      <details className="choose-fold" open={of.length === 0 || matchMedia("(min-width: 800px)").matches}>
+      <summary>Add from the rack</summary>
       <label className="choose-find">
-        <span>Add from the rack</span>
+        <span>Find on the rack</span>
         <input type="search" value={text} maxLength={200} placeholder="number, words, codes …" onChange={({target}) => setText(target.value)} />
       </label>
       <ProblemList problems={problems} />
@@ -84,6 +86,7 @@ export function ChooseGarments({of, onChange}: {readonly of: readonly string[]; 
         </ul>
       )}
       {page && page.total > 1 && <p><Button look="quiet" onClick={() => void all()}>{text === "" ? `Take all ${page.total.toLocaleString()} on the rack` : `Take all ${page.total.toLocaleString()} that fit`}</Button></p>}
+      </details>
     </section>
   );
 }

@@ -16,7 +16,7 @@ export function MakePaper({wish}: {readonly wish: Wish}) {
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [said, say] = useState("");
   const stop = useRef<AbortController | null>(null);
-  const {what, of, size, photos, format, code, price, form} = wish;
+  const {what, of, size, photos, worth, format, code, price, form} = wish;
   const make = async () => {
     setProblems([]);
     say("");
@@ -24,9 +24,9 @@ export function MakePaper({wish}: {readonly wish: Wish}) {
     stop.current = new AbortController();
     try {
       if (of.length <= atOnce && what !== "listing") {
-        await handOver(await fetchPaper(`/api/paper/${what}`, what === "sheet" ? {ids: of, size, photos} : {ids: of, size, format, code, price}, stop.current.signal));
+        await handOver(await fetchPaper(`/api/paper/${what}`, what === "sheet" ? {ids: of, size, photos, worth} : {ids: of, size, format, code, price}, stop.current.signal));
       } else {
-        for await (const line of sendForLines<Line>("/api/paper/batch", {what, ids: of, size: size ?? "a4", photos, format, code, price, form}, {signal: stop.current.signal})) {
+        for await (const line of sendForLines<Line>("/api/paper/batch", {what, ids: of, size: size ?? "a4", photos, worth, format, code, price, form}, {signal: stop.current.signal})) {
           if ("done" in line) setDone(line);
           else {
             setProblems(line.problems);

@@ -59,7 +59,7 @@ export function PaperScreen() {
           </div>
           <section className="paper-sight" aria-label="As it will look">
             {wish.of.length === 0 && <p className="quiet">Choose a garment, and it is shown here.</p>}
-            {wish.of.length > 0 && wish.what === "sheet" && <SheetPreview of={wish.of} photos={wish.photos} />}
+            {wish.of.length > 0 && wish.what === "sheet" && <SheetPreview of={wish.of} photos={wish.photos} worth={wish.worth} />}
             {wish.of.length > 0 && wish.what === "tags" && <TagPreview wish={whole} />}
             {wish.of.length > 0 && wish.what === "listing" && <ListingPaper wish={whole} />}
           </section>

@@ -4,10 +4,10 @@ import {ProblemList} from "../ui/problem-list.tsx";
 import {Turn} from "./turn.tsx";
 import {useText} from "./use-text.ts";
 
-export function SheetPreview({of, photos}: {readonly of: readonly string[]; readonly photos: number}) {
+export function SheetPreview({of, photos, worth}: {readonly of: readonly string[]; readonly photos: number; readonly worth: boolean}) {
   const [at, setAt] = useState(0);
   const id = of[Math.min(at, of.length - 1)]!;
-  const address = `/api/paper/sheet/${id}.html?photos=${photos}`;
+  const address = `/api/paper/sheet/${id}.html?photos=${photos}${worth ? "&worth=true" : ""}`;
   const {text, stale, problems} = useText(address);
   const style = useText("/api/paper/style.css");
   const place = useRef<HTMLDivElement>(null);
