@@ -16,6 +16,8 @@ let id: string;
 beforeAll(async () => {
   shop = await openWorkshop();
   id = (await rows("0147"))[0]!.id;
+  // Sold garments of the demo are dated in the background, and prices move with their dates.
+  while ((await ask<RackPage>("/api/rack?sureness=undated&limit=1")).total > 0) await new Promise((resolve) => setTimeout(resolve, 200));
 });
 afterAll(() => shop.close());
 
@@ -303,18 +305,18 @@ test.each([["desk", desk], ["phone", phone]] as const)("a lot is put together fr
 test("the books of the shop say what was earned, and their figures are those that were written down", async () => {
   for (const [i, [price, paid]] of [[11000, 4000], [25000, 9000], [6000, 7000]].entries()) {
     const {id: one, rev, content} = await hang(`book-${i}`, i === 2 ? "shirt" : "trousers");
-    const money = {boughtOn: `2026-0${i + 1}-03`, costs: [], listedOn: null, sold: null};
+    const money = {boughtOn: `2019-0${i + 1}-03`, costs: [], listedOn: null, sold: null};
     const {rev: then} = await ask<GarmentRecord>(`/api/garments/${one}`, {base: rev, what: "changed", content: {...content, paid: {cents: paid, currency: "USD"}, money}}, "PUT");
-    await ask(`/api/garments/${one}/sold`, {base: then, on: `2026-0${i + 4}-10`, price: {cents: price, currency: "USD"}, channel: "own shop"});
+    await ask(`/api/garments/${one}/sold`, {base: then, on: `2019-0${i + 4}-10`, price: {cents: price, currency: "USD"}, channel: "own shop"});
   }
   const page = await shop.page(desk);
-  await page.goto(`${shop.address}/shop?from=2026-04-01&until=2026-06-30`);
-  const {books} = await ask<ShopBooks>("/api/shop?from=2026-04-01&until=2026-06-30");
+  await page.goto(`${shop.address}/shop?from=2019-04-01&until=2019-06-30`);
+  const {books} = await ask<ShopBooks>("/api/shop?from=2019-04-01&until=2019-06-30");
   // 110 - 40 + 250 - 90 + 60 - 70
   expect(books[0]!.profit).toBe(22000);
   await expect.poll(() => page.locator("h1").textContent()).toBe("$220");
   await page.getByText("Month by month, in figures").click();
-  const april = page.getByRole("row", {name: /^April 2026/});
+  const april = page.getByRole("row", {name: /^April 2019/});
   expect((await april.getByRole("cell").allTextContents()).at(-1)).toBe("$70");
   await expect.poll(() => page.locator(".taken").count()).toBe(3);
   await page.getByRole("button", {name: "this year"}).click();

@@ -51,7 +51,6 @@ export function LotScreen() {
             <ul className="bounds">
               {answer.examinedTotal && answer.unexamined > 0 && <li>the examined alone: <b>{sayBetween(answer.examinedTotal.low, answer.examinedTotal.high, answer.currency)}</b></li>}
               {answer.unpriced > 0 && <li>{sayGarments(answer.unpriced)} without a price, counted as nothing</li>}
-              {total && <li>sold one by one</li>}
             </ul>
           )}
         </section>
@@ -69,7 +68,7 @@ export function LotScreen() {
           </Field>
           {(unexamined ?? 0) > 0 && <p className="quiet">{lot.sampled.length > 0 ? `Priced like the ${lot.sampled.length === 1 ? "one that was" : `${lot.sampled.length} that were`} drawn blindly.` : "Priced like all that you put in. If you picked the best ones first, that says too much: draw some blindly and tick them."}</p>}
         </section>
-        <OfferPanel offer={answer?.offer ?? null} currency={answer?.currency ?? currency} asked={lot.asked} onAsked={(asked) => change({...lot, asked})} paid={null}>
+        <OfferPanel offer={answer?.offer ?? null} currency={answer?.currency ?? currency} asked={lot.asked} onAsked={(asked) => change({...lot, asked})} paid={null} first="What all of it should bring, sold one by one">
           <Button look="quiet" onClick={() => edit(true)}>terms</Button>
         </OfferPanel>
       </div>

@@ -22,7 +22,7 @@ export function LookMoney({looks, currency, id}: {readonly looks: LooksWorth | n
           </li>
         ))}
       </ol>
-      <p className="quiet">Knowing the year for certain would be worth {sayAmount({cents: looks.knowing, currency})} at most.</p>
+      {looks.knowing > 0 && <p className="quiet">Knowing the year for certain would be worth {sayAmount({cents: looks.knowing, currency})} at most.</p>}
     </section>
   );
 }

@@ -14,11 +14,13 @@ export interface OfferPanelProps {
   readonly onAsked: (text: string) => void;
   /** What was paid for it, when it is bought already. */
   readonly paid: number | null;
+  /** What the first line of the sum is called, when it is no single garment's. */
+  readonly first?: string;
   /** The way to the terms. */
   readonly children: ReactNode;
 }
 
-export function OfferPanel({offer, currency, asked, onAsked, paid, children}: OfferPanelProps) {
+export function OfferPanel({offer, currency, asked, onAsked, paid, first, children}: OfferPanelProps) {
   const say = (cents: number) => sayAmount({cents, currency});
   return (
     <section className="offer" aria-label="Offer">
@@ -33,7 +35,7 @@ export function OfferPanel({offer, currency, asked, onAsked, paid, children}: Of
             <div><dt>walk away below</dt><dd>{say(offer.walkAway)}</dd></div>
           </dl>
           <p className="quiet">{paid !== null ? `Walk away below: it covers the ${say(paid)} paid and what went into it.` : `Walk away below: less would not cover ${offer.bought === null ? "what was spent" : `buying it at ${say(offer.bought)}`}.`} Bought at {say(offer.breakEven)} nothing would be earned and nothing lost.</p>
-          <SumTable offer={offer} currency={currency} />
+          <SumTable offer={offer} currency={currency} first={first} />
         </>
       ) : (
         <p className="quiet">Without a price there is no sum to defend an offer with. Offer what you can afford to lose.</p>

@@ -17,11 +17,15 @@ export function PriceVerdict({answer}: {readonly answer: WorthAnswer}) {
       <ul className="bounds">
         {likeliest.map((branch) => <li key={branch.words}>if {branch.words} ({sayShare(branch.share)}): <b>{sayBetween(branch.price!.low, branch.price!.high, currency)}</b></li>)}
         {others.map(({share, low, high}) => <li key={share}>{sayOften(share)}: {sayBetween(low, high, currency)}</li>)}
-        <li>from {saySales(sales.total)}: together they count as {sayLike(sales.like)} of one just like it</li>
+        <li>from {saySales(sales.total)}: together they amount to {sayLike(sales.like)}</li>
       </ul>
     </section>
   );
 }
 
-/** "about 9" */
-export const sayLike = (like: number): string => (like < 0.95 ? "less than one" : `about ${(like < 3 ? Math.round(like * 2) / 2 : Math.round(like)).toLocaleString()}`);
+/** "about 9 good comparisons" */
+export function sayLike(like: number): string {
+  if (like < 0.95) return "less than one good comparison";
+  const about = like < 3 ? Math.round(like * 2) / 2 : Math.round(like);
+  return about === 1 ? "about one good comparison" : `about ${about.toLocaleString()} good comparisons`;
+}

@@ -13,7 +13,7 @@ export function TooFew({answer: {sales}, record: {id, content}}: {readonly answe
     <section className="price-verdict" aria-label="Worth">
       <p className="quiet">What it is worth</p>
       <h1>Too few sales to say</h1>
-      <p className="odds">{sales.kind === 0 ? `No sale of ${kind} is written down.` : `${saySales(sales.kind)} of ${kind}, which count as ${sayLike(sales.like)} of one just like it; ${sales.needed} are needed.`}</p>
+      <p className="odds">{sales.kind === 0 ? `No sale of ${kind} is written down.` : `${saySales(sales.kind)} of ${kind}, which amount to ${sayLike(sales.like)}; ${sales.needed} are needed.`}</p>
       <div className="help-box">
         <b>What would help.</b> About {saySales(missing)} of {kind} by the same maker and from those years, with day and price. Fewer do when they are close to it; more are needed when they are not.
         <p className="worth-line"><Link href={`/sales?kind=${encodeURIComponent(kind)}&write=new`} className="worth-go">Write a sale down</Link> <Link href="/sales/bring-in" className="worth-go">Bring in a list of sales</Link></p>

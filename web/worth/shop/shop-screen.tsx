@@ -7,6 +7,7 @@ import {getJson, problemsOf} from "../../api.ts";
 import {useMakerNames} from "../../rack/use-maker-names.ts";
 import {ProblemList} from "../../ui/problem-list.tsx";
 import {sayAmount} from "../money.ts";
+import {capital} from "../say.ts";
 import {WorthWays} from "../worth-ways.tsx";
 import {Accounts, sayMargin} from "./accounts.tsx";
 import {MonthPlot, sayMonthName} from "./month-plot.tsx";
@@ -73,7 +74,7 @@ function Book({book, alone}: {book: BookOfCurrency; alone: boolean}) {
       {book.months.length > 0 && <Months book={book} />}
       <div className="shop-accounts">
         <Accounts title="By kind" accounts={book.byKind} currency={currency} />
-        <Accounts title="By maker" accounts={book.byMaker} currency={currency} nameOf={makerName} />
+        <Accounts title="By maker" accounts={book.byMaker} currency={currency} nameOf={(name) => capital(makerName(name))} />
         <Accounts title="By decade" accounts={book.byDecade} currency={currency} />
         <SlowMovers book={book} />
       </div>
