@@ -74,11 +74,11 @@ export function rackVerb(): Command {
   rack.addCommand(
     part("backup", "copy the database while others go on, and thin out old copies")
       .option("--list", "list the backups instead")
-      .addHelpText("after", `\nA backup is a whole rack without its photos, which never change: put in the place of ticking.sqlite while nothing has the rack open, it is\nthe rack of that day.${examples("ticking rack backup", "ticking rack backup --list")}`)
+      .addHelpText("after", `\nA backup is a whole rack without its photos, which never change. ticking rack restore makes a rack of one again, in a new folder.${examples("ticking rack backup", "ticking rack backup --list")}`)
       .action(async (...given: Parameters<typeof import("./rack/safety.ts").backUp>) => (await import("./rack/safety.ts")).backUp(...given)),
   );
   rack.addCommand(part("archive", "write everything into one zip file: data, history, photos and books").argument("<file.zip>", "a new file").addHelpText("after", examples("ticking rack archive shop.zip")).action(async (...given: Parameters<typeof import("./rack/safety.ts").archiveTo>) => (await import("./rack/safety.ts")).archiveTo(...given)));
-  rack.addCommand(part("restore", "restore an archive to a new or empty rack, bit for bit or not at all").argument("<file.zip>", "an archive").addHelpText("after", examples("ticking rack restore shop.zip --data shop-again")).action(async (...given: Parameters<typeof import("./rack/safety.ts").restoreFrom>) => (await import("./rack/safety.ts")).restoreFrom(...given)));
+  rack.addCommand(part("restore", "restore an archive to a new or empty rack, bit for bit or not at all; or make a new rack of a backup").argument("<file>", "an archive (.zip), or a backup (.sqlite) where it was made").addHelpText("after", examples("ticking rack restore shop.zip --data shop-again", "ticking rack restore ticking-rack/backups/rack-2026-06-01T10-20-30Z.sqlite --data rack-of-june")).action(async (...given: Parameters<typeof import("./rack/safety.ts").restoreFrom>) => (await import("./rack/safety.ts")).restoreFrom(...given)));
   rack.addCommand(part("check", "look whether the database and every photo are sound").addHelpText("after", examples("ticking rack check")).action(async (...given: Parameters<typeof import("./rack/safety.ts").checkRack>) => (await import("./rack/safety.ts")).checkRack(...given)));
   return rack.addHelpText("after", words + "\n" + examples("ticking rack add rulebooks/demo/garments/0147.yaml", "ticking rack list", "ticking rack archive shop.zip"));
 }

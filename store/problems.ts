@@ -14,8 +14,16 @@ export const dataDamaged = (database: string, reason: string): Problem => ({
   at: database,
   what: `the database of the rack is damaged (${reason})`,
   why: "it cannot be read as it is, and writing on could spoil what is left; nothing was changed",
-  fix: "leave the folder as it is, make a copy of it, and then put the newest file of its backups in the place of the database",
+  fix: "leave the folder as it is, and make a new rack of the newest of its backups: ticking rack restore <backup> --data <new folder>",
   see: "docs/guide/rack.md#backups",
+});
+
+export const rackThere = (folder: string): Problem => ({
+  code: "store/rack-there",
+  at: folder,
+  what: "a rack is kept in this folder already",
+  why: "it would be lost under the backup",
+  fix: "name a new folder with --data; when all is well there, use it instead of the old one",
 });
 
 export const folderClosed = (folder: string, reason: string): Problem => ({

@@ -4,6 +4,7 @@ import {join} from "node:path";
 import type {Problem} from "../../engine/index.ts";
 import {restoreArchive} from "../../store/archive/restore-archive.ts";
 import {writeArchive} from "../../store/archive/write-archive.ts";
+import {restoreBackup} from "../../store/backup/restore-backup.ts";
 import {listBackups, makeBackup} from "../../store/backup/backups.ts";
 import {partsOf} from "../../store/open.ts";
 import {photoFiles} from "../../store/photo/photo-files.ts";
@@ -35,10 +36,15 @@ export async function archiveTo(file: string, flags: RackFlags): Promise<void> {
   if (missing.length > 0) throw new NeedsMending(missing.map((photo) => say.photoUnsound(`photo ${photo.slice(0, 12)}…`, "it is not in the archive")));
 }
 
-/** The rack that is filled may be new, or one on which nothing hangs and nothing ever hung. */
+/** An archive fills a new rack, or one on which nothing ever hung; a backup makes a new one. */
 export async function restoreFrom(file: string, flags: RackFlags): Promise<void> {
   if (!existsSync(file)) throw new NeedsMending([notFound(file)]);
   const folder = dataFolder(flags.data);
+  if (file.endsWith(".sqlite")) {
+    const {garments, photos} = await mending(() => restoreBackup(file, folder));
+    process.stdout.write(`Restored to ${folder}: ${counted(garments, "garment")}, ${photos ? "with the photos that stood beside the backup" : "without photos: none stand beside the backup"}.\n`);
+    return;
+  }
   const {restored, problems} = await mending(() => restoreArchive(file, folder));
   if (problems) throw new NeedsMending(problems);
   const {garments, photos, books} = restored;

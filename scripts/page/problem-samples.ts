@@ -7,6 +7,7 @@ import * as sales from "../../commands/worth/problems.ts";
 import * as terminal from "../../cli/problems.ts";
 import * as terminalPaper from "../../cli/paper/problems.ts";
 import * as terminalRack from "../../cli/rack/problems.ts";
+import * as terminalWorth from "../../cli/worth/problems.ts";
 import type {Problem} from "../../engine/index.ts";
 import * as garment from "../../engine/infer/problems.ts";
 import * as paper from "../../paper/problems.ts";
@@ -252,6 +253,7 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
   sampled("What is kept", store, {
     newerData: [["shop", 9, 2]],
     dataDamaged: [["shop/ticking.sqlite", "file is not a database"]],
+    rackThere: [["shop"]],
     folderClosed: [["shop", "permission denied"]],
     diskFull: [["shop"]],
     diskFailing: [["shop"]],
@@ -275,6 +277,13 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     contradiction: [["shop.zip"]],
     rackNotEmpty: [["shop"]],
     otherBook: [["mine", 2]],
+  }),
+  sampled("Sales and prices from a terminal", terminalWorth, {
+    notDay: [["--from", "last spring"]],
+    notAmount: [["--price", "much", "USD"]],
+    notInTerms: [["--asked", "100 EUR", "USD"]],
+    notMany: [["--unexamined", "a few"]],
+    notTerm: [["luck=1", ["currency", "margin"]]],
   }),
   sampled("The rack from a terminal", terminalRack, {
     noRack: [["shop"]],
