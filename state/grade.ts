@@ -113,9 +113,11 @@ function decidedBy(parts: readonly GradePart[], grade: Grade, rule: GradeRule): 
 function sentenceOf(parts: readonly GradePart[], grade: Grade, decided: readonly GradePart[], rule: GradeRule): string {
   const word = grade.charAt(0).toUpperCase() + grade.slice(1);
   if (decided.length === 0) return `${word}: nothing speaks against it.`;
-  const named = decided.map(({says, points, cap}) => `${says}${points > 0 ? ` (${sayPoints(points)}${cap === grade ? `, and no better than ${grade} with it` : ""})` : ""}`);
+  const flaws = decided.filter(({what}) => what !== "unworn");
+  const named = (flaws.length > 0 ? flaws : decided).map(({says, points, cap}) => `${says}${points > 0 ? ` (${sayPoints(points)}${cap === grade ? `, and no better than ${grade} with it` : ""})` : ""}`);
   const list = named.length > 1 ? `${named.slice(0, -1).join(", ")} and ${named.at(-1)!}` : named[0]!;
-  if (decided.every(({what}) => what === "unworn")) return `${word}: ${list}.`;
+  if (flaws.length === 0) return `${word}: ${list}.`;
+  if (flaws.length < decided.length) return `${word}: ${list}. Deadstock is only what is unworn, with its tags.`;
   const alone = new Set(decided.map((part) => wordFor(parts.filter((other) => other !== part), rule)));
   const [only] = alone;
   if (decided.length === 1) return `${word}: ${list}. Without it: ${only!}.`;

@@ -6,7 +6,7 @@
  * kindFor("Oil stain", ["stain"]) // -> "oil-stain"
  */
 export function kindFor(name: string, taken: readonly string[]): string {
-  const plain = name.normalize("NFKD").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^[^a-z]+|-+$/g, "").slice(0, 50).replace(/-+$/, "") || "kind";
+  const plain = name.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^[^a-z]+|-+$/g, "").slice(0, 50).replace(/-+$/, "") || "kind";
   for (let i = 1; ; i++) {
     const kind = i === 1 ? plain : `${plain}-${i}`;
     if (!taken.includes(kind)) return kind;
