@@ -7,6 +7,7 @@ import type {LabelReader, Pixels} from "../../reader/reader.ts";
 import {rowSeen} from "../../reader/row-seen.ts";
 import type {World} from "../world.ts";
 import {codeRows} from "./code-rows.ts";
+import {joinRows} from "./join-rows.ts";
 import {suggestKinds, type KindOdds} from "./suggest-kinds.ts";
 import {suggestMarks} from "./suggest-marks.ts";
 import {widen} from "./widen.ts";
@@ -44,15 +45,16 @@ export async function readPhoto(reader: LabelReader, pixels: Pixels, {makers = [
 }
 
 /**
- * A reading whose rows of codes hold also what the makers' labels can print, by the reader's exact scores.
+ * A reading whose torn rows are whole again, and whose rows of codes hold also what the makers' labels can print, by the reader's exact scores.
  * @param label  the label kind when known; its layout and schemes alone are then asked
  */
 export function widened(reading: ReadLabel, scores: LabelAnswer["scores"], makers: Parameters<typeof widen>[2], label: string | null): ReadLabel {
-  if (makers.length === 0) return reading;
   const map = reading.map ?? defaultMap;
-  const codes = new Set(codeRows(reading.rows.map(({read}) => read.best)));
+  const rows = joinRows(reading.rows.map(({read}, i) => ({row: unmapRow(read, map), score: scores[i]!})));
+  if (makers.length === 0 && rows.length === reading.rows.length) return reading;
+  const codes = new Set(codeRows(rows.map(({row}) => row.best)));
   const options = label === null ? {} : {kinds: [label]};
-  return {...reading, rows: reading.rows.map(({read, settled}, i) => ({settled, read: codes.has(i) ? mapRow(widen(unmapRow(read, map), scores[i]!, makers, options), map) : read}))};
+  return {...reading, rows: rows.map(({row, score}, i) => ({settled: null, read: mapRow(codes.has(i) ? widen(row, score, makers, options) : row, map)}))};
 }
 
 /** The rows, marks and label kinds that a reading gives, with what its owner settled. */

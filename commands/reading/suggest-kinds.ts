@@ -40,11 +40,18 @@ export function suggestKinds(rows: readonly RowText[], world: World, {makers, ga
   const codes = codeRows(texts);
   if (codes.length === 0 || books.length === 0) return [];
   const words = Object.fromEntries(suggestMarks(texts, world, {makers: []}).filter(({likeness}) => likeness >= clear).map(({mark, value}) => [mark, value]));
-  const saw: object = {...words, ...garment?.saw, rows: codes.map((i) => rows[i]!)};
+  const saw: object = {...words, ...garment?.saw, rows: codes.map((i) => fewer(rows[i]!))};
   const weighed = books.flatMap((book) => [...Object.keys(book.labels!.kinds), null].map((kind) => ({book, kind, mass: massOf({...garment, garment: "label", maker: book.book, saw: {...saw, [labelId]: kind ?? "other"} as Garment["saw"]}, world)})));
   const total = weighed.reduce((sum, {mass}) => sum + mass, 0);
   if (!(total > 0)) return [];
   return weighed.map(({book, kind, mass}) => ({maker: book.book, kind, name: nameOf(book, kind), odds: mass / total})).sort((a, b) => b.odds - a.odds);
+}
+
+/** The few likeliest readings of a row tell its kind as well as all of them, in a fraction of the time. */
+function fewer(row: RowText): RowText {
+  if (typeof row === "string" || !("readings" in row)) return row;
+  const readings = [...row.readings].sort((a, b) => b.weight - a.weight).slice(0, 6);
+  return {...row, readings};
 }
 
 const nameOf = (book: Book, kind: string | null) => (kind === null ? "a kind that the book does not list" : book.labels!.kinds[kind]!.name);

@@ -14,8 +14,12 @@ export interface WidenOptions {
   readonly mostAsked?: number;
 }
 
-/** So many readings are handed on. */
-const mostKept = 60;
+/** So many readings of the reader's own, and so many that the grammar added, are handed on. Source: own choice; a reading shape holds 60. */
+const mostOwn = 32;
+const mostAdded = 28;
+const mostStrings = 60;
+/** A reading less likely than this part of the likeliest cannot win by any grammar. Source: own choice. */
+const leastPart = 1e-7;
 const mostAsked = 400;
 /** Texts that one line of a layout may propose. */
 const mostOfLine = 40;
@@ -30,11 +34,15 @@ const mostOfLine = 40;
  */
 export function widen(row: ReadRow, score: (text: string) => number, books: readonly Book[], {kinds, mostAsked: most = mostAsked}: WidenOptions = {}): ReadRow {
   const known = new Set(row.strings.map(({text}) => text));
-  const asked = propose(row, books, kinds).filter(({text}) => !known.has(text)).slice(0, most);
-  if (asked.length === 0) return row;
-  const added = asked.map(({text, cost}) => ({text, p: Math.min(1, score(text)), cost})).filter(({p}) => p > 0);
-  const all = [...row.strings, ...added.map(({text, p}) => ({text, p}))].sort((a, b) => b.p - a.p);
-  const strings = all.slice(0, mostKept);
+  const proposed = propose(row, books, kinds);
+  if (proposed.length === 0) return row;
+  const least = (row.strings[0]?.p ?? 0) * leastPart;
+  const asked = proposed.filter(({text}) => !known.has(text)).slice(0, most);
+  const added = asked.map(({text}) => ({text, p: Math.min(1, score(text))})).filter(({p}) => p > least).sort((a, b) => b.p - a.p).slice(0, mostAdded);
+  // What the grammar can print stays in the list, however far behind readings that no label prints.
+  const printable = new Set(proposed.map(({text}) => text));
+  const own = row.strings.filter(({text}, i) => i < mostOwn || printable.has(text)).slice(0, mostStrings - added.length);
+  const strings = [...own, ...added].sort((a, b) => b.p - a.p);
   const mass = Math.min(1, strings.reduce((sum, {p}) => sum + p, 0));
   return {...row, strings, mass, none: 1 - mass};
 }
