@@ -34,7 +34,7 @@ export const branchSchema = z.strictObject({
 });
 
 export const driverSchema = z.strictObject({
-  what: z.enum(["maker", "made", "grade", "size", "sold"]),
+  what: z.enum(["maker", "made", "grade", "size", "sold"]).describe("size is weighed, never corrected for, and so is not named yet"),
   words: words.describe("Marrowfield instead of any maker"),
   factor: z.number().positive().describe("1.2: a fifth more than without"),
 });
@@ -70,6 +70,14 @@ export const looksWorthSchema = z.strictObject({
   words,
 });
 
+/** Lines over the time of the sale, in money of today, as if every sale had been of this garment. */
+export const trendSchema = z.strictObject({
+  since: day,
+  until: day,
+  yearly: z.number().positive().describe("what the middle line is multiplied by in a year"),
+  lines: z.array(z.strictObject({share: share.describe("0.1: a tenth of the sales lie below"), since: cents, until: cents})),
+});
+
 export const worthAnswerSchema = z.strictObject({
   currency,
   on: day,
@@ -94,6 +102,7 @@ export const worthAnswerSchema = z.strictObject({
     index: z.strictObject({name: words, source: words, status: words, until: z.string()}).nullable().describe("price index used; null: prices as they were paid"),
     words: z.array(words),
   }),
+  trend: trendSchema.nullable().optional().describe("null: too few sales, or all of one season"),
   offer: offerSchema.nullable(),
   looks: looksWorthSchema.nullable(),
   cautions: z.array(words),
@@ -102,7 +111,8 @@ export const worthAnswerSchema = z.strictObject({
 export const lotAnswerSchema = z.strictObject({
   currency,
   on: day,
-  garments: z.array(z.strictObject({id: z.string(), typical: cents.nullable().describe("null: too few sales"), low: cents.nullable(), high: cents.nullable(), like: z.number()})),
+  garments: z.array(z.strictObject({id: z.string(), typical: cents.nullable().describe("null: too few sales"), low: cents.nullable(), high: cents.nullable(), like: z.number(), part: cents.nullable().optional().describe("of the asked price, by what each is likely to bring; the parts and that of the unexamined add up to it")})),
+  unexaminedPart: cents.nullable().optional(),
   unexamined: z.number().int(),
   unpriced: z.number().int().describe("examined, but without a price; counted as nothing"),
   total: priceRangeSchema.nullable(),
@@ -153,6 +163,7 @@ export type PriceRange = z.infer<typeof priceRangeSchema>;
 export type Branch = z.infer<typeof branchSchema>;
 export type Driver = z.infer<typeof driverSchema>;
 export type UsedSale = z.infer<typeof usedSaleSchema>;
+export type Trend = z.infer<typeof trendSchema>;
 export type Offer = z.infer<typeof offerSchema>;
 export type LooksWorth = z.infer<typeof looksWorthSchema>;
 export type WorthAnswer = z.infer<typeof worthAnswerSchema>;

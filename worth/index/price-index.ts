@@ -42,10 +42,3 @@ function monthsKnown(years: PriceIndex["years"]): {first: MonthIndex; last: Mont
  * inMoneyOf(100, 82.4, 304.702) // -> 369.78 (100 dollars of 1980 in 2023)
  */
 export const inMoneyOf = (amount: number, then: number, now: number): number => (amount * now) / then;
-
-/** The mean of a year's months; null when one is missing. */
-export function yearlyAverage({years}: PriceIndex, year: number): number | null {
-  const values = years[year];
-  if (!values || values.length < 12 || values.includes(null)) return null;
-  return values.reduce<number>((sum, value) => sum + value!, 0) / 12;
-}

@@ -2,6 +2,7 @@
 import type {LotAnswer} from "../answer.ts";
 import {cautionsFor} from "../caution.ts";
 import type {Terms} from "../model.ts";
+import {split} from "../money/money.ts";
 import {offerFor} from "../offer/offer.ts";
 import type {Comparables} from "../price/comparables.ts";
 import {findPrice, neededLike} from "../price/price-garment.ts";
@@ -39,10 +40,12 @@ export function priceLot(comparables: Comparables, garments: readonly {readonly 
   const examinedTotal = nothing ? null : sumOfDraws(drawn, 0, random);
   const total = nothing || (unexamined > 0 && !drawn.some((one) => one.sampled)) ? null : unexamined === 0 ? examinedTotal : sumOfDraws(drawn, unexamined, random);
   const count = garments.length - unpriced + unexamined;
+  const parts = partsOf(asked, [...priced.map(({range}) => range?.typical ?? 0), total && examinedTotal ? Math.max(0, total.range.mean - examinedTotal.range.mean) : 0]);
   return {
     currency: comparables.currency,
     on: comparables.today,
-    garments: priced.map(({id, like, range}) => ({id, like, typical: range?.typical ?? null, low: range?.low ?? null, high: range?.high ?? null})),
+    garments: priced.map(({id, like, range}, i) => ({id, like, typical: range?.typical ?? null, low: range?.low ?? null, high: range?.high ?? null, part: parts?.[i] ?? null})),
+    unexaminedPart: parts?.at(-1) ?? null,
     unexamined, unpriced,
     total: total?.range ?? null,
     examinedTotal: examinedTotal?.range ?? null,
@@ -52,6 +55,9 @@ export function priceLot(comparables: Comparables, garments: readonly {readonly 
     cautions: [...cautionsFor(country), ...(unexamined > 0 ? ["What nobody looked at is taken to be like what was drawn blindly. Pieces picked from the top of a bag are not drawn blindly."] : [])],
   };
 }
+
+/** The asked price, shared out to the cent by what each part is likely to bring; null without an asked price or anything to go by. */
+const partsOf = (asked: number | null, worths: readonly number[]): number[] | null => (asked === null || !worths.some((worth) => worth > 0) ? null : split(asked, worths));
 
 function wordsOf(examined: number, unexamined: number, unpriced: number, total: string | null): string[] {
   const all = `${examined + unexamined} garments, ${examined} of them looked at`;

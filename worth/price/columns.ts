@@ -1,7 +1,7 @@
 // Sales as columns of numbers, grouped by kind, so that a hundred thousand of them are weighed in a few milliseconds.
 import {dayNumber, monthOf, parseMonth, type DayIndex} from "../../engine/index.ts";
 import {grades} from "../../state/model.ts";
-import {indexAt, type PriceIndex} from "../index/price-index.ts";
+import {inMoneyOf, indexAt, type PriceIndex} from "../index/price-index.ts";
 import type {SaleRecord} from "../model.ts";
 import {decay} from "../num/weighted.ts";
 
@@ -58,13 +58,13 @@ export function columnsOf(sales: readonly KeptSale[], today: DayIndex, index: Pr
   const whole = () => new Int32Array(n);
   const real = () => new Float64Array(n);
   const c = {kind: whole(), maker: whole(), lot: whole(), size: whole(), channel: whole(), grade: new Uint8Array(n), from: whole(), until: whole(), age: real(), fresh: real(), log: real()};
+  const then = new Map<number, number>();
   const now = index ? indexAt(index, monthOf(today)) : 1;
-  const factors = new Map<number, number>();
   order.forEach((at, i) => {
     const {sale} = sales[at]!;
     const sold = dayOf(sale.soldOn);
     const month = monthOf(sold);
-    if (index && !factors.has(month)) factors.set(month, now / indexAt(index, month));
+    if (index && !then.has(month)) then.set(month, indexAt(index, month));
     const from = sale.madeFrom === null ? null : parseMonth(sale.madeFrom);
     const until = sale.madeUntil === null ? null : parseMonth(sale.madeUntil);
     c.kind[i] = kindOf[at]!;
@@ -77,7 +77,7 @@ export function columnsOf(sales: readonly KeptSale[], today: DayIndex, index: Pr
     c.until[i] = until ?? (from === null ? noMonth : from + openRange);
     c.age[i] = (today - sold) / 365.25;
     c.fresh[i] = decay(c.age[i]!, halfLife);
-    c.log[i] = Math.log(sale.price.cents * (factors.get(month) ?? 1));
+    c.log[i] = Math.log(inMoneyOf(sale.price.cents, then.get(month) ?? 1, now));
   });
   const kindRows = kinds.list.map((_, kind) => ({start: c.kind.indexOf(kind), end: c.kind.lastIndexOf(kind) + 1}));
   return {...c, sales: Array.from(order, (at) => sales[at]!), kinds, makers, lots, sizes, channels, kindRows};

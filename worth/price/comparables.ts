@@ -74,7 +74,7 @@ function withoutFarOff(sales: readonly KeptSale[], out: () => void): KeptSale[] 
     logs.set(kindOf(kept), list);
   }
   const bounds = new Map([...logs].filter(([, list]) => list.length >= enoughToTell).map(([kind, list]) => {
-    const {centre, spread} = huberCentre(list, "estimated");
+    const {centre, spread} = huberCentre(list);
     return [kind, {centre, most: Math.max(farOff, 5 * spread)}];
   }));
   return sales.filter((kept) => {

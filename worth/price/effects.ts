@@ -2,6 +2,8 @@
 import {huberRegression} from "../num/huber.ts";
 import {effectiveNumber} from "../num/weighted.ts";
 import {noMonth, type Columns} from "./columns.ts";
+import {planOf, type Part} from "./effect-plan.ts";
+import type {Query} from "./query.ts";
 
 /** What a price is made up of, in logarithms; each is a difference from the average sale. */
 export interface Effects {
@@ -16,16 +18,11 @@ export interface Effects {
   row(i: number): number;
 }
 
-/** Own choices, docs/decisions/0021-worth.md: how far effects are expected to lie from the average (standard deviations of the logarithm). */
-const expected = {kind: 0.8, maker: 0.6, madeLine: 0.5, made: 0.4, gradeLine: 0.3, grade: 0.15, channel: 0.3, drift: 0.08};
 const mostRows = 3000;
-const most = {kind: 10, maker: 24, channel: 6};
 /** Effective sales from which on corrections are made at all, and how many more it takes to trust them half. */
 const leastSales = 12;
 const halfTrust = 10;
 const otherKindWeight = 0.3;
-/** Years between the bends of the curve over the time of making. */
-const bend = 8;
 
 /** Learns from sales of a kind, newest first, and from other kinds where those are few; `skip` leaves rows out. */
 export function learnEffects(columns: Columns, kind: number, skip?: (i: number) => boolean): Effects {
@@ -77,6 +74,22 @@ export function learnEffects(columns: Columns, kind: number, skip?: (i: number) 
   };
 }
 
+/** What a garment's maker and time are expected to differ by, over all it may be. */
+export function expectedEffects(effects: Effects, {possible}: Query): {maker: number; made: number} {
+  let [maker, made] = [0, 0];
+  for (const p of possible) {
+    maker += p.chance * effects.maker(p.maker);
+    made += p.chance * effects.made(p.month, p.month);
+  }
+  return {maker, made};
+}
+
+/** All that a garment is expected to differ from the average sale by. */
+export function sumOver(effects: Effects, query: Query): number {
+  const {maker, made} = expectedEffects(effects, query);
+  return maker + made + effects.grade(query.grade);
+}
+
 const nothing: Effects = {trust: 0, maker: () => 0, made: () => 0, grade: () => 0, drift: 0, row: () => 0};
 
 /** Months of an axis from 1900 on, with room. */
@@ -92,9 +105,6 @@ function remembered(of: (key: number) => number): (key: number) => number {
   };
 }
 
-type Part = readonly [start: number, end: number];
-type Add = (k: number, value: number) => void;
-
 function rowsFor({kind, kindRows, age}: Columns, wanted: number, skip?: (i: number) => boolean): number[] {
   const newest = (rows: number[]) => rows.filter((i) => !skip?.(i)).sort((a, b) => age[a]! - age[b]! || a - b);
   const span = kindRows[wanted]!;
@@ -102,71 +112,4 @@ function rowsFor({kind, kindRows, age}: Columns, wanted: number, skip?: (i: numb
   const room = mostRows - own.length;
   if (room === 0) return own;
   return [...own, ...newest(Array.from(kind.keys()).filter((i) => kind[i] !== wanted)).slice(0, room)];
-}
-
-/** Which column means what. */
-function planOf(columns: Columns, rows: readonly number[], kind: number) {
-  const kinds = commonest(rows.map((i) => columns.kind[i]!).filter((k) => k !== kind), most.kind, false);
-  const makers = commonest(rows.map((i) => columns.maker[i]!), most.maker, true);
-  const channels = commonest(rows.map((i) => columns.channel[i]!).filter((c) => c !== 0), most.channel, false);
-  const years = rows.filter((i) => columns.from[i] !== noMonth).map((i) => yearAt((columns.from[i]! + columns.until[i]!) / 2));
-  const firstBend = years.length === 0 ? 0 : Math.floor(Math.min(...years) / bend);
-  const bends = years.length === 0 ? 0 : Math.ceil(Math.max(...years) / bend) - firstBend + 1;
-  let width = 0;
-  const next = (count: number): Part => [width, (width += count)];
-  const parts = {kind: next(kinds.size), maker: next(makers.size + 1), made: next(1 + bends), grade: next(7), channel: next(channels.size), drift: next(1)};
-  const middleYear = years.length === 0 ? 0 : years.reduce((sum, year) => sum + year, 0) / years.length;
-  const maker = (m: number, add: Add) => add(parts.maker[0] + (makers.get(m) ?? makers.size), 1);
-  const made = (from: number, until: number, add: Add) => {
-    const bent = new Map<number, number>();
-    // A range of making counts as its months do on average; five of them are near enough.
-    for (let j = 0; j < 5; j++) {
-      const year = yearAt(from + ((until - from) * (j + 0.5)) / 5);
-      const place = Math.min(bends - 1, Math.max(0, year / bend - firstBend));
-      const low = Math.min(bends - 2, Math.floor(place));
-      if (bends > 1) {
-        bent.set(low, (bent.get(low) ?? 0) + (low + 1 - place) / 5);
-        bent.set(low + 1, (bent.get(low + 1) ?? 0) + (place - low) / 5);
-      }
-    }
-    add(parts.made[0], (yearAt((from + until) / 2) - middleYear) / 10);
-    for (const [at, value] of bent) add(parts.made[0] + 1 + at, value);
-  };
-  const grade = (g: number, add: Add) => {
-    add(parts.grade[0], 3.5 - g);
-    add(parts.grade[0] + g, 1);
-  };
-  const channel = (c: number, add: Add) => {
-    const at = channels.get(c);
-    if (at !== undefined) add(parts.channel[0] + at, 1);
-  };
-  return {
-    width, parts, maker, made, grade, channel,
-    expected: [
-      ...fill(kinds.size, expected.kind), ...fill(makers.size + 1, expected.maker), expected.madeLine, ...fill(bends, expected.made), expected.gradeLine, ...fill(6, expected.grade), ...fill(channels.size, expected.channel), expected.drift,
-    ],
-    fill(i: number, add: Add) {
-      const other = kinds.get(columns.kind[i]!);
-      if (other !== undefined) add(parts.kind[0] + other, 1);
-      maker(columns.maker[i]!, add);
-      if (columns.from[i] !== noMonth) made(columns.from[i]!, columns.until[i]!, add);
-      if (columns.grade[i] !== 0) grade(columns.grade[i]!, add);
-      if (columns.channel[i] !== 0) channel(columns.channel[i]!, add);
-      add(parts.drift[0], columns.age[i]!);
-    },
-    knownParts(i: number): Part[] {
-      return [parts.kind, parts.maker, parts.drift, ...(columns.from[i] === noMonth ? [] : [parts.made]), ...(columns.grade[i] === 0 ? [] : [parts.grade]), ...(columns.channel[i] === 0 ? [] : [parts.channel])];
-    },
-  };
-}
-
-const fill = (count: number, value: number) => new Array<number>(count).fill(value);
-const yearAt = (month: number) => 1900 + month / 12;
-
-/** The commonest values with their places, those that occur twice at least unless all are wanted. */
-function commonest(values: readonly number[], count: number, all: boolean): Map<number, number> {
-  const times = new Map<number, number>();
-  for (const value of values) times.set(value, (times.get(value) ?? 0) + 1);
-  const sorted = [...times].filter(([, n]) => all || n > 1).sort((a, b) => b[1] - a[1] || a[0] - b[0]);
-  return new Map(sorted.slice(0, count).map(([value], place) => [value, place]));
 }

@@ -140,3 +140,16 @@ function heaviest(weights: Float64Array, order: Int32Array, count: number): Int3
   for (let n = bins[bin]!; bin > 0 && n < count; n += bins[--bin]!);
   return kept((bin / 2048) * most).slice(0, 4 * count);
 }
+
+/** Places of the heaviest shares, heaviest first. */
+export function heaviestPlaces(shares: Float64Array, count: number): number[] {
+  const found: number[] = [];
+  shares.forEach((share, k) => {
+    if (!(share > 0) || (found.length === count && share <= shares[found.at(-1)!]!)) return;
+    let place = found.length;
+    while (place > 0 && shares[found[place - 1]!]! < share) place--;
+    found.splice(place, 0, k);
+    if (found.length > count) found.pop();
+  });
+  return found;
+}

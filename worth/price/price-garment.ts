@@ -17,6 +17,7 @@ import {predict, type Branching, type Prediction} from "./predict.ts";
 import {queryOf, type Query} from "./query.ts";
 import {rangeOf, spreadOf} from "./range.ts";
 import {driversOf, usedSales} from "./reasons.ts";
+import {trendOf} from "./trend.ts";
 
 export interface PriceOptions {
   readonly terms: Terms;
@@ -57,6 +58,7 @@ export function priceGarment(comparables: Comparables, subject: Subject, options
     drivers: driversOf(model.effects, query, subject),
     used: usedSales(comparables.columns, model.effects, model.left, query, prediction),
     method: methodOf(comparables, model, query),
+    trend: trendOf(comparables.columns, model.effects, model.left, query, prediction),
     offer: offerFor({typical: price.typical, mean: price.mean, below: spread.below}, terms, asked, paid),
     looks: asked === null || query.timeUnknown ? null : worthOfLooks(bells, model, subject.years!, looks, terms, asked),
   };
@@ -84,7 +86,7 @@ function tooFew(comparables: Comparables, subject: Subject, like: number, option
   const words = head.sales.kind === 0 ? [`No sales of ${kind} are kept, so there is no price to name.`] : [`Too few sales: those of ${kind} amount to ${sayLike(like)} good comparisons, and it takes ${neededLike} at least.`];
   return {
     ...head, enough: false, words: [...words, "Write down more sales of such things, or name what is still open: maker, state, size."], price: null, branches: [], years: [], drivers: [], used: [],
-    method: {way: "sales side by side", corrected: 0, checked: 0, index: indexOf(comparables), words: []}, offer: null, looks: null,
+    method: {way: "sales side by side", corrected: 0, checked: 0, index: indexOf(comparables), words: []}, trend: null, offer: null, looks: null,
   };
 }
 

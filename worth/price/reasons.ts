@@ -5,8 +5,8 @@ import type {Sale} from "../model.ts";
 import {sayYears} from "../say.ts";
 import type {Subject} from "../subject.ts";
 import type {Columns} from "./columns.ts";
-import type {Effects} from "./effects.ts";
-import type {Prediction} from "./predict.ts";
+import {expectedEffects, sumOver, type Effects} from "./effects.ts";
+import {heaviestPlaces, type Prediction} from "./predict.ts";
 import type {Query} from "./query.ts";
 
 /** Differences from the average sale of its kind that are too small to name. */
@@ -30,37 +30,15 @@ export function driversOf(effects: Effects, query: Query, subject: Subject): Dri
 
 const factorOf = (effect: number, {trust}: Effects) => Math.exp(trust * effect);
 
-function expectedEffects(effects: Effects, {possible}: Query): {maker: number; made: number} {
-  let [maker, made] = [0, 0];
-  for (const p of possible) {
-    maker += p.chance * effects.maker(p.maker);
-    made += p.chance * effects.made(p.month, p.month);
-  }
-  return {maker, made};
-}
-
 /** The heaviest sales, with what each says this garment would bring. */
 export function usedSales(columns: Columns, effects: Effects, left: Float64Array, query: Query, {rows, shares}: Prediction): UsedSale[] {
-  const {maker, made} = expectedEffects(effects, query);
-  const own = effects.trust * (maker + made + effects.grade(query.grade));
+  const own = effects.trust * sumOver(effects, query);
   const {start} = columns.kindRows[query.kind]!;
-  return heaviest(shares).map((k) => {
+  return heaviestPlaces(shares, mostUsed).map((k) => {
     const row = rows[k]!;
     const {id, sale} = columns.sales[row]!;
     return {id, share: shares[k]!, soldOn: sale.soldOn, price: sale.price, adjusted: Math.round(Math.exp(left[row - start]! + own)), words: saySale(sale)};
   });
-}
-
-/** Places of the heaviest shares, heaviest first. */
-function heaviest(shares: Float64Array): number[] {
-  const found: number[] = [];
-  shares.forEach((share, k) => {
-    if (!(share > 0) || (found.length === mostUsed && share <= shares[found.at(-1)!]!)) return;
-    const place = found.findIndex((other) => shares[other]! < share);
-    found.splice(place < 0 ? found.length : place, 0, k);
-    if (found.length > mostUsed) found.pop();
-  });
-  return found;
 }
 
 /** "trousers, marrowfield, March 1968 to May 1970, very good, W 34 L 32, market stall" */
