@@ -17,6 +17,13 @@ export const verbs: readonly Verb[] = [
   {verb: "grade", summary: "grade the state of garments by the shop's written rule", load: async () => (await import("./state/grade.ts")).gradeVerb},
   {verb: "fit", summary: "say whether garments would fit a body", load: async () => (await import("./state/fit.ts")).fitVerb},
   {verb: "paper", summary: "print dating sheets, hang tags, listings and wall charts; check a printed sheet", load: async () => (await import("./paper.ts")).paperVerb},
+  {verb: "price", summary: "say what a garment may bring, from sales of such things", load: async () => (await import("./worth/verbs.ts")).priceVerb},
+  {verb: "offer", summary: "say what to pay for a garment at most, and what looking further is worth", load: async () => (await import("./worth/verbs.ts")).offerVerb},
+  {verb: "lot", summary: "say what a rail or a bag may bring, garments that nobody looked at included", load: async () => (await import("./worth/verbs.ts")).lotVerb},
+  {verb: "sold", summary: "mark a garment as sold; its sale counts in prices at once", load: async () => (await import("./worth/verbs.ts")).soldVerb},
+  {verb: "sales", summary: "keep sales to learn prices from: list, add, import, export, remove", load: async () => (await import("./worth/sales.ts")).salesVerb},
+  {verb: "shop", summary: "show the books of the shop: bought, laid out, sold, and what hangs too long", load: async () => (await import("./worth/verbs.ts")).shopVerb},
+  {verb: "terms", summary: "show or set what the shop wants and pays: margin, fees, currency ...", load: async () => (await import("./worth/verbs.ts")).termsVerb},
   {verb: "serve", summary: "serve the screens of a rack, on this machine or to others", load: async () => (await import("./serve.ts")).serveVerb},
   {verb: "books", summary: "list, check, show, compare and chart rule books", load: async () => (await import("./books.ts")).booksVerb},
 ];

@@ -1,18 +1,14 @@
 // ticking rack export and ticking rack import.
-import {readFileSync} from "node:fs";
 import {exportGarments} from "../../commands/rack/export-garments.ts";
 import {importGarments} from "../../commands/rack/import-garments.ts";
 import type {Problem} from "../../engine/index.ts";
 import type {RackQuery} from "../../store/model.ts";
 import {openSink} from "../batch/sink.ts";
-import {exitCodes, NeedsMending, printProblems} from "../ending.ts";
-import {notFound, notOpened} from "../problems.ts";
+import {exitCodes, printProblems} from "../ending.ts";
 import {counted} from "./counted.ts";
 import {queryOf, type QueryFlags} from "./query.ts";
-import * as say from "./problems.ts";
+import {columnTaken, formatOf, textOf, type Format} from "./table-file.ts";
 import {done, withRack, withRackToChange, type RackFlags} from "./with-rack.ts";
-
-export type Format = "csv" | "json" | "jsonl";
 
 export async function exportRack(words: readonly string[], flags: RackFlags & QueryFlags & {readonly out?: string; readonly format?: Format}): Promise<void> {
   const query: Partial<RackQuery> = {...queryOf(words, flags)};
@@ -47,21 +43,4 @@ export async function importToRack(file: string, flags: ImportFlags): Promise<vo
     return;
   }
   process.stdout.write(`${counted(ids.length, "garment hangs", "garments hang")} on the rack now, and ${ids.length === 1 ? "is" : "are"} dated.\n`);
-}
-
-function columnTaken(given: string): [string, string] {
-  const cut = given.lastIndexOf("=");
-  if (cut < 1) throw new NeedsMending([say.notTaken(given)]);
-  return [given.slice(0, cut), given.slice(cut + 1)];
-}
-
-const formatOf = (file: string): Format => (/\.(?:jsonl|ndjson)$/i.test(file) ? "jsonl" : /\.json$/i.test(file) ? "json" : "csv");
-
-function textOf(file: string): string {
-  try {
-    return readFileSync(file === "-" ? 0 : file, "utf8");
-  } catch (error) {
-    const {code = "unknown reason"} = error as NodeJS.ErrnoException;
-    throw new NeedsMending([code === "ENOENT" ? notFound(file) : notOpened(file, code)]);
-  }
 }

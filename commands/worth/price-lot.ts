@@ -1,9 +1,9 @@
 // Says what a rail or a bag may bring: garments that were examined, and others that nobody looked at.
 import {z} from "zod";
 import {recordSchema, type GarmentRecord} from "../../store/model.ts";
-import {lotAnswerSchema, priceLot} from "../../worth/index.ts";
+import {lotAnswerSchema, priceLot, type LotAnswer} from "../../worth/index.ts";
 import * as sayRack from "../rack/problems.ts";
-import {rackCommand, unfit} from "../rack/rack-command.ts";
+import {rackCommand, unfit, type Reply} from "../rack/rack-command.ts";
 import {readSetting} from "../rack/read-setting.ts";
 import {comparablesOf} from "./comparables.ts";
 import {demoCaution} from "./demo-sales.ts";
@@ -28,7 +28,7 @@ export const worthOfLot = rackCommand({
     terms: otherTermsSchema.optional().describe("other than those that are saved"),
   }),
   output: lotAnswerSchema,
-  async run({ids: wanted, unexamined, sampled, asked, terms: other}, rack) {
+  async run({ids: wanted, unexamined, sampled, asked, terms: other}, rack): Promise<Reply<LotAnswer>> {
     const {store, now} = rack;
     const twice = [...new Set(wanted.filter((id, i) => wanted.indexOf(id) !== i))];
     const strangers = sampled.filter((id) => !wanted.includes(id));
