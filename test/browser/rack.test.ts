@@ -33,7 +33,7 @@ test.each([["desk", desk], ["phone", phone]] as const)("a list is brought in wit
   await page.getByLabel("Or pasted here").fill(text);
   await page.getByRole("button", {name: "Bring in 3 garments"}).click();
   await page.getByText(/3 garments brought in/).waitFor();
-  await expect.poll(async () => (await find(`text=${device}1`))[0]?.dating?.words, {timeout: 30_000}).toBe("September 1972");
+  await expect.poll(async () => (await find(`text=${device}1`))[0]?.dating?.words, {timeout: 90_000}).toBe("September 1972");
   await page.context().close();
 });
 
@@ -153,5 +153,24 @@ test("look-alikes are shown side by side, one is taken off the rack and put back
   expect((await recordOf(id)).removed).toBe(false);
   await page.getByRole("button", {name: "Go back to step 1", exact: true}).click();
   await expect.poll(async () => (await recordOf(id)).content.place).toBe("rail 2");
+  await page.context().close();
+});
+
+test("a garment that was taken off the rack says so where it is opened, and can be put back there", async () => {
+  const page = await shop.page(desk);
+  const [{id}] = (await find("text=desk1")) as [RackPage["rows"][0]];
+  await page.goto(`${shop.address}/examine/${id}`);
+  await page.getByRole("button", {name: "Take it off the rack"}).click();
+  await page.getByRole("button", {name: "Take it off", exact: true}).click();
+  await expect.poll(async () => (await recordOf(id)).removed).toBe(true);
+  await page.goto(`${shop.address}/examine/${id}`);
+  await page.getByText("It was taken off the rack").waitFor();
+  await shot(page, "journey-off-the-rack-desk");
+  await page.getByRole("button", {name: "Put it back"}).click();
+  await expect.poll(async () => (await recordOf(id)).removed).toBe(false);
+  await expect.poll(() => page.getByText("It was taken off the rack").count()).toBe(0);
+  // What is typed from then on is saved on top of that.
+  await page.getByLabel("Title").fill("Back again");
+  await expect.poll(async () => (await recordOf(id)).content.garment.title, {timeout: 15_000}).toBe("Back again");
   await page.context().close();
 });

@@ -78,6 +78,7 @@ export function ExamineScreen() {
     <main className="examine">
       <BarNote><SavingNote open={open} onKeys={() => showKeys(true)} /></BarNote>
       <ProblemList problems={[...noBooks, ...problems, ...open.problems]} />
+      {open.off && <p className="hang-line" role="status">It was taken off the rack: this is what is kept of it. <Button onClick={open.putBack}>Put it back</Button></p>}
       {brief && (
         <div className="head">
           <VerdictBand finding={finding} brief={brief} makerName={(maker) => books.find(({book}) => book === maker)?.title.split(",")[0] ?? maker} without={without && finding && leftOut ? {name: nameOf(finding, leftOut), brief: without} : null} />

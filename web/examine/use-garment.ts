@@ -2,7 +2,7 @@
 import {useCallback, useEffect, useReducer, useRef, useState} from "react";
 import type {Problem} from "../../engine/index.ts";
 import {contentSchema, type Content, type GarmentRecord} from "../../store/model.ts";
-import {ApiFault, getJson, problemsOf} from "../api.ts";
+import {ApiFault, getJson, problemsOf, sendJson} from "../api.ts";
 import {draftOf, dropDraft, keepDraft} from "../offline/draft.ts";
 import {isDraftName, newDraftName, type Conflict} from "../offline/kept.ts";
 import {mergeContent} from "../offline/merge.ts";
@@ -75,6 +75,9 @@ export interface OpenGarment {
   readonly savedAt: number | null;
   readonly problems: readonly Problem[];
   readonly conflict: Conflict | null;
+  /** It was taken off the rack, and is shown as it hung there. */
+  readonly off: boolean;
+  putBack(): void;
   change(content: Content): void;
   /** Puts a new garment on the rack. */
   hang(): void;
@@ -95,6 +98,7 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
   const [savedAt, setSavedAt] = useState<number | null>(null);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [conflict, setConflict] = useState<Conflict | null>(null);
+  const [off, setOff] = useState(false);
   const touched = useRef(false);
   const latest = useRef(sheet);
   latest.current = sheet;
@@ -116,6 +120,7 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
     setConflict(null);
     setProblems([]);
     setReady(false);
+    setOff(false);
     void (async () => {
       const draft = await draftOf(name).catch(() => null);
       if (id === null) {
@@ -134,6 +139,7 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
           const record = await getJson<GarmentRecord>(`/api/garments/${id}`);
           if (!here) return;
           act({open: draft ? {garment: id, base: draft.base, was: draft.was, content: draft.content} : {garment: id, base: record.rev, was: record.content, content: record.content}});
+          setOff(record.removed);
           if (draft) touched.current = true;
           setSaving(draft ? "typing" : "saved");
           setSavedAt(draft ? null : Date.parse(record.changedAt));
@@ -241,6 +247,15 @@ export function useGarment(id: string | null, onHung: (id: string) => void): Ope
     problems,
     conflict,
     change: (content) => touch({content, at: Date.now()}),
+    off,
+    putBack: () =>
+      void sendJson<GarmentRecord>("POST", `/api/garments/${sheet.garment}/put-back`, {base: sheet.base}).then(
+        (back) => {
+          setOff(false);
+          take(back);
+        },
+        (error: unknown) => setProblems(problemsOf(error)),
+      ),
     hang: () => void save(sheet, newDraftName(), "added"),
     settle(content) {
       if (!conflict) return;

@@ -1,5 +1,6 @@
 // Problems in plain words, beside the thing that caused them.
 import type {Problem} from "../../engine/problem.ts";
+import {Button} from "./button.tsx";
 
 export function ProblemList({problems}: {readonly problems: readonly Problem[]}) {
   if (problems.length === 0) return null;
@@ -12,6 +13,7 @@ export function ProblemList({problems}: {readonly problems: readonly Problem[]})
           </li>
         ))}
       </ul>
+      {problems.some(({code}) => code === "screen/unreachable") && <p><Button look="quiet" onClick={() => location.reload()}>Try again</Button></p>}
     </div>
   );
 }
