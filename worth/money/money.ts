@@ -61,7 +61,7 @@ export function split(cents: number, weights: readonly number[]): number[] {
 }
 
 /**
- * Writes an amount: "USD 1,250", "USD 12.50", "JPY 1,250".
+ * Writes an amount: "USD 1,250", "USD 12.50", "JPY 1,250", "KWD 1.250".
  * @throws  on a code that is no currency
  */
 export function printMoney(cents: number, currency: string): string {
@@ -70,7 +70,8 @@ export function printMoney(cents: number, currency: string): string {
   const figures = String(Math.abs(cents)).padStart(digits + 1, "0");
   const whole = figures.slice(0, figures.length - digits).replace(/\B(?=(\d{3})+$)/g, ",");
   const part = figures.slice(figures.length - digits);
-  return `${cents < 0 ? "-" : ""}${currency} ${whole}${/[1-9]/.test(part) ? `.${part}` : ""}`;
+  // Three digits are always written: 12,345 alone could be twelve dinars and some, or twelve thousand.
+  return `${cents < 0 ? "-" : ""}${currency} ${whole}${/[1-9]/.test(part) || digits === 3 ? `.${part}` : ""}`;
 }
 
 /**
@@ -79,13 +80,16 @@ export function printMoney(cents: number, currency: string): string {
  */
 export function parseMoney(text: string, currency: string): number | null {
   const digits = digitsOf(currency);
-  const match = /^(-?)(\d{1,3}(?:([,. '])\d{3})+|\d+)(?:([,.])(\d+))?$/.exec(text.trim().replace(/[\u00a0\u202f]/g, " "));
+  const bare = text.trim().replace(/[\u00a0\u202f]/g, " ");
+  // A currency with a thousand parts writes three digits behind a point; behind a comma they can be read two ways.
+  const alone = digits === 3 ? /^(-?\d+)([.,])(\d{3})$/.exec(bare) : null;
+  if (alone) return alone[2] === "," ? null : Number(alone[1]! + alone[3]!) || 0;
+  const match = /^(-?)(\d+|\d{1,3}([,. '])\d{3}(?:\3\d{3})*)(?:([,.])(\d+))?$/.exec(bare);
   if (digits === null || !match) return null;
   const [, sign, whole, group, point, part = ""] = match;
-  // "1,250" alone is a thousand and some; "1.250" could be meant as dollars and tenths of cents, so that only a currency of three digits takes it.
+  // "1,250" alone is a thousand and some; "1.250" could be meant as dollars and tenths of cents.
   if (point !== undefined && (part.length > digits || point === group)) return null;
   if (point === undefined && group === "." && !/\.\d{3}\./.test(whole!)) return null;
-  if (/[,. '].*[,. ']/.test(whole!) && new Set(whole!.replace(/\d/g, "")).size > 1) return null;
   const cents = Number(whole!.replace(/\D/g, "") + part.padEnd(digits, "0"));
   return Number.isSafeInteger(cents) ? Number(`${sign}${cents}`) || 0 : null;
 }

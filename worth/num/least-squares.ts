@@ -25,15 +25,16 @@ export interface Fit {
 export function leastSquares(columns: readonly Float64Array[], y: ArrayLike<number>, weights?: ArrayLike<number>): Fit | null {
   const n = y.length;
   const p = columns.length;
-  const root = Float64Array.from({length: n}, (_, i) => (weights ? Math.sqrt(weights[i]!) : 1));
-  const a = columns.map((column) => Float64Array.from(column, (x, i) => x * root[i]!));
+  const root = new Float64Array(n).fill(1);
+  if (weights) for (let i = 0; i < n; i++) root[i] = Math.sqrt(weights[i]!);
+  const a = columns.map((column) => column.map((x, i) => x * root[i]!));
   const diagonal = reflect(a);
   if (!diagonal) return null;
   const solve = (target: Float64Array) => {
     for (let k = 0; k < p; k++) applyReflection(a[k]!, target, k);
     return backward(a, diagonal, target);
   };
-  const coefficients = solve(Float64Array.from({length: n}, (_, i) => y[i]! * root[i]!));
+  const coefficients = solve(root.map((w, i) => y[i]! * w));
   const left = () => residualsOf(columns, y, coefficients);
   const correction = solve(left().map((r, i) => r * root[i]!));
   for (let k = 0; k < p; k++) coefficients[k]! += correction[k]!;

@@ -11,7 +11,7 @@ const unknownGrade = 0.6;
 /** Grades apart at which the weight has fallen to 0.61. */
 const gradeWidth = 1.5;
 /** Months apart at which the weight has fallen to 0.61, and what is left however far apart. */
-export const timeWidth = 60;
+const timeWidth = 60;
 const timeFloor = 0.05;
 const unknownTime = 0.3;
 
@@ -38,17 +38,24 @@ export interface TimeLikeness {
   of(from: number, until: number): number;
 }
 
+/** How like one month is to months up to 5 widths away, added up from the far past: summed[d + reach] counts distances below d. */
+const reach = 5 * timeWidth;
+const summed = new Float64Array(2 * reach + 2);
+for (let d = -reach; d <= reach; d++) summed[d + reach + 1] = summed[d + reach]! + Math.exp(-0.5 * (d / timeWidth) ** 2);
+const summedBefore = (d: number) => summed[Math.min(2 * reach + 1, Math.max(0, d + reach))]!;
+
+const likenessOf = (upTo: (m: number) => number): TimeLikeness => ({of: (from, until) => (from === noMonth ? unknownTime : timeFloor + (1 - timeFloor) * ((upTo(until + 1) - upTo(from)) / (until - from + 1)))});
+
+/** Around one month of making. */
+export const monthLikeness = (month: number): TimeLikeness => likenessOf((m) => summedBefore(m - month));
+
 /** Around possible months of making with their probabilities (which sum to 1). */
 export function timeLikeness(months: readonly number[], chances: readonly number[]): TimeLikeness {
-  const first = Math.min(...months) - 5 * timeWidth;
-  const last = Math.max(...months) + 5 * timeWidth;
-  // Before each month: the sum of all likeness up to it.
-  const before = new Float64Array(last - first + 2);
-  for (let m = first; m <= last; m++) {
-    let sum = 0;
-    for (let j = 0; j < months.length; j++) sum += chances[j]! * Math.exp(-0.5 * ((m - months[j]!) / timeWidth) ** 2);
-    before[m - first + 1] = before[m - first]! + sum;
-  }
-  const upTo = (m: number) => before[Math.min(before.length - 1, Math.max(0, m - first))]!;
-  return {of: (from, until) => (from === noMonth ? unknownTime : timeFloor + (1 - timeFloor) * ((upTo(until + 1) - upTo(from)) / (until - from + 1)))};
+  const first = Math.min(...months) - reach;
+  const last = Math.max(...months) + reach + 1;
+  const before = new Float64Array(last - first + 1);
+  months.forEach((month, j) => {
+    for (let m = first; m <= last; m++) before[m - first]! += chances[j]! * summedBefore(m - month);
+  });
+  return likenessOf((m) => before[Math.min(last, Math.max(first, m)) - first]!);
 }

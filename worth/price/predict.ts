@@ -2,7 +2,7 @@
 import {t4At80, type Bell} from "./bell.ts";
 import type {Columns} from "./columns.ts";
 import type {Effects} from "./effects.ts";
-import {gradeLikeness, lotLikeness, makerLikeness, sizesLikeness, timeLikeness} from "./likeness.ts";
+import {gradeLikeness, lotLikeness, makerLikeness, monthLikeness, sizesLikeness, timeLikeness} from "./likeness.ts";
 import type {Possible, Query} from "./query.ts";
 
 /** Sales of one kind with what sets them apart taken off. */
@@ -64,7 +64,7 @@ export function predict(columns: Columns, {effects, left, order, spread}: Rest, 
   }
   const gradeEffect = effects.grade(query.grade);
   const timeOf = new Map(months.map((month) => {
-    const table = timeLikeness([month], [1]);
+    const table = monthLikeness(month);
     const near = new Float64Array(count);
     for (let k = 0; k < count; k++) near[k] = table.of(from[start + close[k]!]!, until[start + close[k]!]!);
     return [month, {effect: effects.made(month, month), weights: near}];
