@@ -32,6 +32,7 @@ test("a garment is measured, tagged, looked over and graded; all of it is kept, 
   const page = await shop.page(desk);
   await page.goto(`${shop.address}/measure/${id}`);
   await page.getByRole("heading", {name: "Not looked at yet"}).waitFor();
+  await page.getByRole("list", {name: "Cautions"}).getByText("No guarantee of authenticity").waitFor();
 
   // By the keyboard: Enter goes from point to point, and the point at hand is lit on the drawing.
   await field(page, /^Waist/).first().focus();
@@ -46,6 +47,10 @@ test("a garment is measured, tagged, looked over and graded; all of it is kept, 
 
   await page.getByLabel("Size on the tag").fill("W 34 L 32");
   await page.getByText("shortened hem, by about 4 in").waitFor();
+
+  await page.getByRole("button", {name: "Note a shortened hem with its state"}).click();
+  await page.getByRole("heading", {level: 1, name: "Excellent"}).waitFor();
+  await page.getByRole("checkbox", {name: "shortened hem"}).uncheck();
 
   await page.getByRole("radio", {name: "light"}).check();
   await page.getByRole("radio", {name: "washed"}).check();

@@ -10,6 +10,7 @@ import {useGarment} from "../examine/use-garment.ts";
 import {BarNote} from "../ui/bar-note.tsx";
 import {Button} from "../ui/button.tsx";
 import {ProblemList} from "../ui/problem-list.tsx";
+import {Cautions} from "./cautions.tsx";
 import {FitSection} from "./fit-section.tsx";
 import {FlawSection} from "./flaw-section.tsx";
 import {GradeBand} from "./grade-band.tsx";
@@ -54,7 +55,7 @@ export function MeasureScreen() {
         <>
           <div className="measure-head">
             <GradeBand graded={graded} rule={rule} />
-            <TagSection key={open.id ?? "blank"} kind={kind} sizes={sizes} state={state} onChange={(next) => change(withSizes(content, next))} />
+            <TagSection key={open.id ?? "blank"} kind={kind} sizes={sizes} state={state} onChange={(next) => change(withSizes(content, next))} onAlteration={(done) => change(withState(content, {alterations: [...stateOf(content).alterations, {kind: done, place: "", note: "by the tape"}]}))} />
           </div>
           <MeasureSection kind={kind} sizes={sizes} onChange={(next) => change(withSizes(content, next))} />
           <div className="state-bench">
@@ -64,7 +65,7 @@ export function MeasureScreen() {
           <FitSection kind={kind} sizes={sizes} />
         </>
       )}
-      <footer className="notice"><p>A grade follows from what was noted, by the shop's own rule: it is no certified appraisal. Old cloth and metal parts can carry mould, poisons and lead: air a garment before measuring it, and wash your hands.</p></footer>
+      <Cautions content={content} />
       {open.conflict && !later && <ConflictSheet conflict={open.conflict} mine={content} onSettle={open.settle} onClose={() => setLater(true)} />}
       {open.conflict && later && <p className="newer"><Button look="quiet" onClick={() => setLater(false)}>Somebody else saved this garment, too: put both together</Button></p>}
       {keys && <KeysSheet onClose={() => showKeys(false)} />}

@@ -5,6 +5,7 @@ import type {GarmentKind} from "../../state/garment-kind.ts";
 import type {Sizes, State, TagSize} from "../../state/model.ts";
 import {oddSizes, tagChecks} from "../../state/tag-check.ts";
 import {readTagSize} from "../../state/tag-size.ts";
+import {Button} from "../ui/button.tsx";
 import {Field} from "../ui/field.tsx";
 import {SettledInput} from "../ui/settled-input.tsx";
 import {capital} from "./measure-figure.tsx";
@@ -14,11 +15,13 @@ export interface TagSectionProps {
   readonly sizes: Sizes;
   readonly state: State | null;
   onChange(sizes: Sizes): void;
+  /** Notes what the tape says a needle did. */
+  onAlteration(kind: string): void;
 }
 
 const entries = ["waist", "inseam", "chest", "neck"] as const;
 
-export function TagSection({kind, sizes, state, onChange}: TagSectionProps) {
+export function TagSection({kind, sizes, state, onChange, onAlteration}: TagSectionProps) {
   const {tag, cloth} = sizes;
   const checks = useMemo(() => tagChecks(kind, sizes, state), [kind, sizes, state]);
   const odd = new Set(oddSizes(checks).map(({id}) => id));
@@ -61,7 +64,11 @@ export function TagSection({kind, sizes, state, onChange}: TagSectionProps) {
       )}
       {checks.length > 0 && (
         <ul className="tag-checks">
-          {checks.map(({point, sentence}) => <li key={point} className={odd.has(`sizes.${point}`) ? "odd-box" : undefined}>{odd.has(`sizes.${point}`) && <b>Odd. </b>}{capital(sentence)}.</li>)}
+          {checks.map(({point, sentence, causes: [best]}) => {
+            const needled = odd.has(`sizes.${point}`);
+            const open = needled && best!.odd && best!.id !== "other-tag" && !state?.alterations.some(({kind: done}) => done === best!.id);
+            return <li key={point} className={needled ? "odd-box" : undefined}>{needled && <b>Odd. </b>}{capital(sentence)}. {open && <Button look="quiet" onClick={() => onAlteration(best!.id)}>Note {best!.says} with its state</Button>}</li>;
+          })}
           <li className="quiet">Change as ISO 5077 counts it; the odds come from a written table of what is common, no source. They do not move the date.</li>
         </ul>
       )}
