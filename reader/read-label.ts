@@ -3,6 +3,7 @@ import type {Problem} from "../engine/problem.ts";
 import {projected, sizeOf} from "./image/plane.ts";
 import {adviceFor} from "./label/advice.ts";
 import {commonAngle, readAlong, turnFor} from "./label/direction.ts";
+import {joinPieces} from "./label/join.ts";
 import {outlineAround, straightened} from "./label/outline.ts";
 import {quadKey, rightWayUp} from "./label/way-up.ts";
 import {defaultMap, mapRow} from "./map.ts";
@@ -47,7 +48,7 @@ const leastTrust = 0.15;
 export async function readLabel(reader: LabelReader, image: Pixels, {outline, turn, map = defaultMap, onRow}: LabelOptions = {}): Promise<LabelAnswer> {
   const refused = cannotWorkOn(image);
   if (refused) return {reading: null, scores: [], problems: [refused]};
-  const lines = await linesOf(reader, image, outline);
+  const lines = asRows(await linesOf(reader, image, outline));
   const {angle, known} = await rightWayUp(reader, image, lines, turn);
   const upright = lines.map((quad) => readAlong(quad, angle)).sort((a, b) => downAlong(a, angle) - downAlong(b, angle)).slice(0, mostRows);
   const open: OpenRow[] = [];
@@ -84,6 +85,11 @@ function cannotWorkOn({width, height, channels, data}: Pixels): Problem | null {
   if (Math.min(width, height) < fewestPixels) return say.tooFewPixels(width, height);
   if (width * height > mostMegapixels * 1e6) return say.tooLarge(Math.round((width * height) / 1e6), mostMegapixels);
   return null;
+}
+
+function asRows(quads: readonly Quad[]): Quad[] {
+  const angle = commonAngle(quads);
+  return joinPieces(quads.map((quad) => readAlong(quad, angle)));
 }
 
 /** Lines within the outline, or where there seem to be some: a label that is small in its photo is looked at again by itself. */

@@ -1,55 +1,52 @@
-// What a recogniser says of every step along a line, cut down to the characters that labels carry.
+// What a recogniser says of every step along a line, cut down to the characters that labels carry; blanks are kept apart.
 
 /** Chances step by step: `steps` rows of one number a class, class 0 being "nothing new here"; each row sums to 1. */
 export interface Table {
   readonly steps: number;
   readonly classes: number;
   readonly p: Float64Array;
+  /** At every step the recogniser's own chance of a blank, which counts as "nothing new" in `p`. */
+  readonly blank: Float64Array;
+  /** Heights of the line that one step goes along; null: not known. */
+  readonly stride: number | null;
 }
 
 /** Which of a recogniser's classes are kept, and what they stand for. */
 export interface Alphabet {
-  /** Character of each class of a table; that of class 0 is "". */
+  /** Character of each class of a table; that of class 0 is "". No blank is among them. */
   readonly characters: readonly string[];
-  /** The recogniser's own classes that count towards each of them. */
-  readonly from: readonly (readonly number[])[];
-  /** By how much each class is lifted before the rows are made to sum to 1. */
-  readonly gain: readonly number[];
+  /** The recogniser's own class of each. */
+  readonly from: readonly number[];
+  /** Its class of a blank; -1: it has none. */
+  readonly blank: number;
 }
 
-const letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
-const kept = ["", ..."0123456789", ...letters, " ", "%", "-", ".", "/"];
-/** Recognisers trained on running text skip the blanks that codes turn on: measured, docs/decisions/0019. */
-const blankGain = 100;
+const kept = ["", ..."0123456789", ..."ABCDEFGHIJKLMNOPQRSTUVWXYZ", "%", "-", ".", "/"];
 
 /**
  * The characters of labels among a recogniser's own.
  * @param own  its classes in order, the first one being "nothing new here"
  */
 export function labelAlphabet(own: readonly string[]): Alphabet {
-  const places = new Map<string, number[]>();
-  own.forEach((character, i) => i > 0 && places.set(character, [...(places.get(character) ?? []), i]));
-  const characters = kept.filter((character) => character === "" || places.has(character));
-  return {characters, from: characters.map((character) => (character === "" ? [0] : places.get(character)!)), gain: characters.map((character) => (character === " " ? blankGain : 1))};
+  const places = new Map(own.map((character, i) => [i === 0 ? "" : character, i]));
+  const characters = kept.filter((character) => places.has(character));
+  return {characters, from: characters.map((character) => places.get(character)!), blank: places.get(" ") ?? -1};
 }
 
 /**
  * A recogniser's raw chances, cut down to an alphabet.
  * @param raw  steps × own classes, row by row
  */
-export function cutDown(raw: ArrayLike<number>, steps: number, own: number, {from, gain}: Alphabet): Table {
+export function cutDown(raw: ArrayLike<number>, steps: number, own: number, {from, blank: at}: Alphabet, stride: number | null): Table {
   const classes = from.length;
   const p = new Float64Array(steps * classes);
+  const blank = new Float64Array(steps);
   for (let step = 0; step < steps; step++) {
+    const gap = at < 0 ? 0 : raw[step * own + at]!;
     let sum = 0;
-    for (let k = 0; k < classes; k++) {
-      let value = 1e-9;
-      for (const i of from[k]!) value += raw[step * own + i]!;
-      value *= gain[k]!;
-      p[step * classes + k] = value;
-      sum += value;
-    }
+    for (let k = 0; k < classes; k++) sum += p[step * classes + k] = raw[step * own + from[k]!]! + 1e-9 + (k === 0 ? gap : 0);
     for (let k = 0; k < classes; k++) p[step * classes + k]! /= sum;
+    blank[step] = gap / sum;
   }
-  return {steps, classes, p};
+  return {steps, classes, p, blank, stride};
 }

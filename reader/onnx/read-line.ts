@@ -28,7 +28,7 @@ const longestLine = 1600;
 export async function readLine(reader: Session, alphabet: Alphabet, image: Pixels, quad: Quad, {looks: wanted = "doubt"}: LineOptions = {}): Promise<OpenRow> {
   const look = async (way: Look): Promise<Table[]> => {
     const picture = cutOut(image, quad, way);
-    return picture === null ? [] : [await tableOf(reader, alphabet, picture)];
+    return picture === null ? [] : [await tableOf(reader, alphabet, picture, way)];
   };
   const first = await look(looks[0]!);
   if (first.length === 0) return nothing(quad);
@@ -52,7 +52,7 @@ function cutOut(image: Pixels, quad: Quad, {sideways, upright, stretch}: Look): 
 }
 
 /** Shows a line to the recogniser: blue first, from -1 to 1, its width filled up to a multiple of eight. */
-async function tableOf(reader: Session, alphabet: Alphabet, {width, height, planes}: Planes): Promise<Table> {
+async function tableOf(reader: Session, alphabet: Alphabet, {width, height, planes}: Planes, {upright, stretch}: Look): Promise<Table> {
   const wide = Math.ceil(width / 8) * 8;
   const data = new Float32Array(3 * height * wide);
   for (let c = 0; c < 3; c++) {
@@ -60,5 +60,6 @@ async function tableOf(reader: Session, alphabet: Alphabet, {width, height, plan
     for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) data[(c * height + y) * wide + x] = plane[y * width + x]! / 127.5 - 1;
   }
   const {data: raw, dims} = await reader.run(data, [1, 3, height, wide]);
-  return cutDown(raw, dims[1]!, dims[2]!, alphabet);
+  const steps = dims[1]!;
+  return cutDown(raw, steps, dims[2]!, alphabet, (wide / steps / lineHeight / stretch) * (1 + 2 * upright));
 }

@@ -112,15 +112,15 @@ async function pageOf({width, height, channels, data}: Pixels): Promise<{bytes: 
 function rowOf(hocr: string, quad: Quad): OpenRow {
   const words = hocr.split("class='ocrx_word'").slice(1).map(stepsOf).filter((steps) => steps.length > 0);
   const steps = words.flatMap((word, i) => (i === 0 ? word : [new Map([[" ", 1]]), ...word]));
-  if (steps.length === 0) return openRow([{steps: 1, classes: alphabet.characters.length, p: Float64Array.from(alphabet.characters, (_, k) => (k === 0 ? 1 : 0))}], alphabet, quad);
   const {characters} = alphabet;
+  if (steps.length === 0) return openRow([{steps: 1, classes: characters.length, p: Float64Array.from(characters, (_, k) => Number(k === 0)), blank: new Float64Array(1), stride: null}], alphabet, quad);
   const p = new Float64Array(steps.length * characters.length);
   steps.forEach((step, t) => {
-    const row = characters.map((character) => Math.max(1e-5, step.get(character) ?? 0));
+    const row = characters.map((character, k) => Math.max(1e-5, (step.get(character) ?? 0) + (k === 0 ? (step.get(" ") ?? 0) : 0)));
     const sum = row.reduce((total, value) => total + value, 0);
     row.forEach((value, k) => (p[t * characters.length + k] = value / sum));
   });
-  const table: Table = {steps: steps.length, classes: characters.length, p};
+  const table: Table = {steps: steps.length, classes: characters.length, p, blank: Float64Array.from(steps, (step) => step.get(" ") ?? 0), stride: null};
   return openRow([table], alphabet, quad);
 }
 

@@ -11,11 +11,11 @@ export function drawnTable(seed: number, steps: number, classes: number): Table 
     const sum = row.reduce((total, value) => total + value, 0);
     row.forEach((value, k) => (p[step * classes + k] = value / sum));
   }
-  return {steps, classes, p};
+  return {steps, classes, p, blank: Float64Array.from({length: steps}, () => random.next() ** 8), stride: 0.3};
 }
 
 /** The chance of every reading: each path's chance goes to what is left after repeats and class 0 are taken out. */
-export function everyReading({steps, classes, p}: Table): Map<string, number> {
+export function everyReading({steps, classes, p}: Pick<Table, "steps" | "classes" | "p">): Map<string, number> {
   const found = new Map<string, number>();
   const walk = (step: number, last: number, reading: readonly number[], chance: number): void => {
     if (step === steps) return void found.set(reading.join(), (found.get(reading.join()) ?? 0) + chance);

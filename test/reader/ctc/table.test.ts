@@ -7,18 +7,22 @@ import {drawnTable} from "./by-hand.ts";
 
 const quad = [{x: 0, y: 0}, {x: 9, y: 0}, {x: 9, y: 4}, {x: 0, y: 4}];
 
-test("the alphabet keeps digits, capitals and the signs of labels, in the recogniser's own places", () => {
-  const {characters, from} = labelAlphabet(["", "的", "7", "a", "A", " "]);
-  expect(characters).toEqual(["", "7", "A", " "]);
-  expect(from[1]).toEqual([2]);
+test("the alphabet keeps digits, capitals and the signs of labels, in the recogniser's own places; blanks are kept apart", () => {
+  const {characters, from, blank} = labelAlphabet(["", "的", "7", "a", "A", " "]);
+  expect(characters).toEqual(["", "7", "A"]);
+  expect(from).toEqual([0, 2, 4]);
+  expect(blank).toBe(5);
+  expect(labelAlphabet(["", "7"]).blank).toBe(-1);
 });
 
-test("every step of a table that is cut down sums to 1, and keeps its order", () => {
-  const alphabet = labelAlphabet(["", "的", "7", "3"]);
-  const {p, steps, classes} = cutDown([0.1, 0.5, 0.3, 0.1, 0.7, 0.1, 0.05, 0.15], 2, 4, alphabet);
+test("every step of a table that is cut down sums to 1, keeps its order, and counts a blank as nothing new", () => {
+  const alphabet = labelAlphabet(["", "的", "7", "3", " "]);
+  const {p, steps, classes, blank} = cutDown([0.1, 0.4, 0.3, 0.1, 0.1, 0.6, 0.1, 0.05, 0.15, 0.1], 2, 5, alphabet, null);
   for (let step = 0; step < steps; step++) expect(p.slice(step * classes, (step + 1) * classes).reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12);
   expect(alphabet.characters[1]).toBe("3");
   expect(p[2]! / p[1]!).toBeCloseTo(3, 5);
+  expect(p[0]! / p[2]!).toBeCloseTo(0.2 / 0.3, 5);
+  expect(blank[0]! / p[2]!).toBeCloseTo(0.1 / 0.3, 5);
 });
 
 test("peaks stand in the order of the reading, one a character", () => {
@@ -31,14 +35,15 @@ test("peaks stand in the order of the reading, one a character", () => {
 });
 
 test("a row keeps its shape: weights fall, sum to 1 with what is left over, and every place belongs to a character of the best reading", () => {
-  const alphabet = labelAlphabet(["", ..."0123 "]);
+  const alphabet = labelAlphabet(["", ..."01234 "]);
   for (let seed = 1; seed <= 20; seed++) {
     const {row, score} = openRow([drawnTable(seed, 20, 6), drawnTable(seed + 50, 24, 6)], alphabet, quad);
     readRowSchema.parse(row);
     expect(row.strings.reduce((sum, {p}) => sum + p, row.none)).toBeCloseTo(1, 9);
     expect(row.best).toBe(row.strings[0]!.text);
     expect(row.places).toHaveLength(row.best.length);
-    for (const {text, p} of row.strings) expect(score(text)).toBeLessThanOrEqual(p + 1e-9);
+    for (const {text, p} of row.strings) expect(score(text)).toBeCloseTo(p, 12);
+    for (const text of [" 1", "1 ", "1  2"]) expect(score(text)).toBe(0);
     expect(score("Q")).toBe(0);
   }
 });
