@@ -140,6 +140,22 @@ test("the terms are changed over the price, each cost a line of the sum, and sav
   await page.context().close();
 });
 
+test("the terms are saved on their own screen, and taken back", async () => {
+  const page = await shop.page(phone);
+  await page.goto(`${shop.address}/terms`);
+  const margin = async () => (await ask<{value: Terms}>("/api/settings/terms")).value.margin;
+  const before = await margin();
+  await page.getByLabel("Margin").fill("31");
+  await page.reload();
+  expect(await page.getByLabel("Margin").inputValue()).toBe("31");
+  await page.getByRole("button", {name: "Save the terms"}).click();
+  await expect.poll(margin).toBe(0.31);
+  await page.getByRole("button", {name: "Undo"}).click();
+  await expect.poll(margin).toBe(before);
+  await expect.poll(() => page.getByLabel("Margin").inputValue()).toBe(String(before * 100));
+  await page.context().close();
+});
+
 test("what a look is worth in money leads to the look", async () => {
   const page = await shop.page(desk);
   const {offer} = await ask<WorthAnswer>("/api/worth", {id});
@@ -241,9 +257,18 @@ test.each([["desk", desk], ["phone", phone]] as const)("costs and the sale of a 
   await page.getByLabel("What for").fill("zip mended");
   await shot(page, `worth-costs-${device}`);
   await expectAccessible(page);
+  // What was typed outlives a closed sheet and a reload.
+  await page.reload();
+  await page.getByRole("button", {name: "Write down what it cost"}).click();
+  expect(await page.getByLabel("What for").inputValue()).toBe("zip mended");
+  // Somebody else saves in between: it is told, and their other changes stay.
+  const {rev, content} = await recordOf(sold);
+  await ask(`/api/garments/${sold}`, {base: rev, what: "changed", content: {...content, place: "rail 9"}}, "PUT");
+  await page.getByRole("button", {name: "Save", exact: true}).click();
+  await page.getByText("somebody else saved it in between").waitFor();
   await page.getByRole("button", {name: "Save", exact: true}).click();
   await page.getByText("Costs saved.").waitFor();
-  expect((await recordOf(sold)).content).toMatchObject({paid: {cents: 4000, currency: "USD"}, money: {boughtOn: "2026-05-01", costs: [{what: "zip mended", amount: {cents: 1250, currency: "USD"}}]}});
+  expect((await recordOf(sold)).content).toMatchObject({place: "rail 9", paid: {cents: 4000, currency: "USD"}, money: {boughtOn: "2026-05-01", costs: [{what: "zip mended", amount: {cents: 1250, currency: "USD"}}]}});
   await page.getByRole("button", {name: "Mark as sold"}).click();
   const sheet = page.getByRole("dialog", {name: "Sold"});
   await sheet.getByLabel("Sold on").fill("2026-04-01");

@@ -1,10 +1,7 @@
 // What one garment is worth: the price with its doubt, what moved it and which sales it comes from, an offer to defend, and what was spent and earned on it.
-import {useState} from "react";
 import {Link, useParams} from "wouter";
 import type {Terms} from "../../worth/model.ts";
 import {useMakers} from "../rack/use-maker-names.ts";
-import {Button} from "../ui/button.tsx";
-import {Dialog} from "../ui/dialog.tsx";
 import {ProblemList} from "../ui/problem-list.tsx";
 import {readAmount} from "./money.ts";
 import {MoneyStoryPanel} from "./offer/money-story-panel.tsx";
@@ -15,8 +12,9 @@ import {PriceVerdict} from "./price/price-verdict.tsx";
 import {SalesUsed} from "./price/sales-used.tsx";
 import {TapePanel} from "./price/tape-panel.tsx";
 import {TooFew} from "./price/too-few.tsx";
+import {YearPrices} from "./price/year-prices.tsx";
 import {currencyOf} from "./say.ts";
-import {TermsForm} from "./terms/terms-form.tsx";
+import {TermsOver} from "./terms/terms-over.tsx";
 import {useSetting} from "./terms/use-setting.ts";
 import {useKeptText} from "./use-kept-text.ts";
 import {useWorth} from "./use-worth.ts";
@@ -35,7 +33,6 @@ function OneWorth({id}: {id: string}) {
   const {cents} = readAmount(asked, currency);
   const {record, answer, stale, problems, setRecord, again} = useWorth(id, cents);
   const makers = useMakers();
-  const [editing, edit] = useState(false);
   const {garment, dating, paid} = record?.content ?? {garment: null, dating: null, paid: null};
   const paidHere = paid && paid.currency === currency ? paid.cents : null;
   return (
@@ -55,11 +52,12 @@ function OneWorth({id}: {id: string}) {
           <div className="worth-bench">
             <div>
               <OfferPanel offer={answer.offer} currency={answer.currency} asked={asked} onAsked={setAsked} paid={paidHere}>
-                <Button look="quiet" onClick={() => edit(true)}>terms</Button>
+                <TermsOver setting={terms} onChanged={again} />
               </OfferPanel>
             </div>
             <div>
               {answer.enough && <LookMoney looks={answer.looks} currency={answer.currency} id={id} />}
+              {answer.enough && <YearPrices answer={answer} />}
               {answer.enough && <Drivers drivers={answer.drivers} makers={makers} />}
               <MoneyStoryPanel record={record} currency={currency} onRecord={(next) => (setRecord(next), again())} />
             </div>
@@ -67,11 +65,6 @@ function OneWorth({id}: {id: string}) {
           </div>
           <footer className="notice worth-notice">{answer.cautions.map((line) => <p key={line}>{line}</p>)}</footer>
         </>
-      )}
-      {editing && terms.value && (
-        <Dialog title="Terms of the shop" wide onClose={() => edit(false)}>
-          <TermsForm terms={terms.value} setting={terms} onSaved={() => (edit(false), again())} />
-        </Dialog>
       )}
     </main>
   );

@@ -2,7 +2,6 @@
 import {useState} from "react";
 import type {Terms} from "../../../worth/model.ts";
 import {Button} from "../../ui/button.tsx";
-import {Dialog} from "../../ui/dialog.tsx";
 import {Field} from "../../ui/field.tsx";
 import {ProblemList} from "../../ui/problem-list.tsx";
 import {readAmount} from "../money.ts";
@@ -10,7 +9,7 @@ import {OfferPanel} from "../offer/offer-panel.tsx";
 import {TapePanel} from "../price/tape-panel.tsx";
 import {sayGarments} from "../../rack/say.ts";
 import {currencyOf, sayAbout, sayBetween} from "../say.ts";
-import {TermsForm} from "../terms/terms-form.tsx";
+import {TermsOver} from "../terms/terms-over.tsx";
 import {useSetting} from "../terms/use-setting.ts";
 import {WorthWays} from "../worth-ways.tsx";
 import {AddGarments} from "./add-garments.tsx";
@@ -23,7 +22,6 @@ import "../worth.css";
 export function LotScreen() {
   const [lot, setLot] = useState<LotDraft>(readLot);
   const [before, setBefore] = useState<{readonly lot: LotDraft; readonly words: string} | null>(null);
-  const [editing, edit] = useState(false);
   const [turn, setTurn] = useState(0);
   const terms = useSetting<Terms>("terms");
   const currency = currencyOf(terms.value);
@@ -69,15 +67,10 @@ export function LotScreen() {
           {(unexamined ?? 0) > 0 && <p className="quiet">{lot.sampled.length > 0 ? `Priced like the ${lot.sampled.length === 1 ? "one that was" : `${lot.sampled.length} that were`} drawn blindly.` : "Priced like all that you put in. If you picked the best ones first, that says too much: draw some blindly and tick them."}</p>}
         </section>
         <OfferPanel offer={answer?.offer ?? null} currency={answer?.currency ?? currency} asked={lot.asked} onAsked={(asked) => change({...lot, asked})} paid={null} first="What all of it should bring, sold one by one">
-          <Button look="quiet" onClick={() => edit(true)}>terms</Button>
+          <TermsOver setting={terms} onChanged={() => setTurn(turn + 1)} />
         </OfferPanel>
       </div>
       {answer && <footer className="notice worth-notice"><p>{answer.way}</p>{answer.cautions.map((line) => <p key={line}>{line}</p>)}</footer>}
-      {editing && terms.value && (
-        <Dialog title="Terms of the shop" wide onClose={() => edit(false)}>
-          <TermsForm terms={terms.value} setting={terms} onSaved={() => (edit(false), setTurn(turn + 1))} />
-        </Dialog>
-      )}
     </main>
   );
 }

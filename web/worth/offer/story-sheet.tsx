@@ -9,7 +9,8 @@ import {Dialog} from "../../ui/dialog.tsx";
 import {Field} from "../../ui/field.tsx";
 import {ProblemList} from "../../ui/problem-list.tsx";
 import {AmountField} from "../amount-field.tsx";
-import {readStory, typeStory, type CostEntry} from "./story-entry.ts";
+import {useDraft} from "../use-draft.ts";
+import {readStory, typeStory, type CostEntry, type StoryEntry} from "./story-entry.ts";
 
 export interface StorySheetProps {
   readonly record: GarmentRecord;
@@ -20,19 +21,24 @@ export interface StorySheetProps {
 }
 
 export function StorySheet({record, currency, today, onSaved, onClose}: StorySheetProps) {
-  const [entry, setEntry] = useState(() => typeStory(record.content, currency));
+  // What it is saved on top of; somebody else may save in between.
+  const [ground, setGround] = useState(record);
+  const {value: entry, touched, set, drop} = useDraft<StoryEntry>(`ticking.story.${record.id}`, record.rev, () => typeStory(record.content, currency));
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [busy, setBusy] = useState(false);
-  const {part, slips} = readStory(entry, record.content, today);
-  const set = (more: Partial<typeof entry>) => setEntry((was) => ({...was, ...more}));
+  const {part, slips} = readStory(entry, ground.content, today);
   const setCost = (at: number, more: Partial<CostEntry>) => set({costs: entry.costs.map((cost, i) => (i === at ? {...cost, ...more} : cost))});
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (!part) return;
     setBusy(true);
-    const kept = await send({garment: record.id, base: record.rev, was: record.content, content: {...record.content, ...part}, what: "costs changed"}, false);
+    const kept = await send({garment: record.id, base: ground.rev, was: ground.content, content: {...ground.content, ...part}, what: "costs changed"}, false);
     setBusy(false);
-    if (kept.saved) return onSaved(kept.saved);
+    if (kept.saved) {
+      drop();
+      return onSaved(kept.saved);
+    }
+    if (kept.conflict) setGround(kept.conflict.now);
     setProblems(kept.problems ?? (kept.conflict ? [changedBetween] : problemsOf(null)));
   };
   const day = (key: "boughtOn" | "listedOn", label: string) => <Field label={label} wrong={slips[key] ?? null}>{(tie) => <input {...tie} type="date" max={today} value={entry[key]} onChange={({target}) => set({[key]: target.value})} />}</Field>;
@@ -58,10 +64,10 @@ export function StorySheet({record, currency, today, onSaved, onClose}: StoryShe
           <p><Button onClick={() => set({costs: [...entry.costs, {what: "", amount: "", on: today}]})}>Add a cost</Button></p>
         </fieldset>
         <ProblemList problems={problems} />
-        <p className="worth-line"><Button look="main" type="submit" disabled={busy || part === null}>Save</Button> <Button look="quiet" onClick={onClose}>Leave it as it is</Button></p>
+        <p className="worth-line"><Button look="main" type="submit" disabled={busy || part === null}>Save</Button> {touched && <Button look="quiet" onClick={() => (drop(), onClose())}>Throw away what was typed</Button>}</p>
       </form>
     </Dialog>
   );
 }
 
-const changedBetween: Problem = {code: "screen/changed-between", at: "this garment", what: "somebody else saved it in between", why: "so that what is typed here would hide theirs", fix: "close this sheet, load the screen again and type it anew"};
+const changedBetween: Problem = {code: "screen/changed-between", at: "this garment", what: "somebody else saved it in between", why: "what is typed here would take the place of their costs and prices", fix: "save once more when that is meant; their other changes stay"};

@@ -54,7 +54,7 @@ function Cells({record, makerName, onOpen}: {record: SaleRecord; makerName: Sale
     <>
       <span role="cell" className="sale-day quiet">{sayDay(sale.soldOn)}</span>
       <span role="cell" className="sale-what">
-        {garment ? <Link href={`/worth/${garment}`}>{what}</Link> : <button type="button" className="quiet" onClick={() => onOpen(record)}>{what}</button>}
+        {record.removed ? <>{what} <button type="button" className="quiet" onClick={() => onOpen(record)}>Put back<span className="unseen"> {what}</span></button></> : garment ? <Link href={`/worth/${garment}`}>{what}</Link> : <button type="button" className="quiet" onClick={() => onOpen(record)}>{what}</button>}
         {garment && <span className="quiet"> off my rack</span>}
       </span>
       <span role="cell" className="sale-made">{sayMade(sale)}</span>

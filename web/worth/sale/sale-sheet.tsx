@@ -1,5 +1,5 @@
 // One sale to be written down or changed, on a sheet over the list; what is typed is kept on this device until it is saved.
-import {useEffect, useId, useState, type FormEvent, type ReactNode} from "react";
+import {useId, useState, type FormEvent, type ReactNode} from "react";
 import type {Problem} from "../../../engine/problem.ts";
 import {grades} from "../../../state/model.ts";
 import type {SalePage} from "../../../store/model.ts";
@@ -9,7 +9,7 @@ import {Dialog} from "../../ui/dialog.tsx";
 import {Field} from "../../ui/field.tsx";
 import {ProblemList} from "../../ui/problem-list.tsx";
 import {AmountField} from "../amount-field.tsx";
-import {dropSaleDraft, keepSaleDraft, saleDraft} from "./sale-draft.ts";
+import {useDraft} from "../use-draft.ts";
 import {readSale, typeSale, type Makers, type SaleEntry} from "./sale-entry.ts";
 
 export interface SaleSheetProps {
@@ -29,19 +29,14 @@ const usualKinds = ["trousers", "jacket", "shirt", "overalls", "sweatshirt", "te
 
 export function SaleSheet({record, blank, today, makers, values, onSave, onTakeOut, onClose}: SaleSheetProps) {
   const lists = useId();
-  const [entry, setEntry] = useState<SaleEntry>(() => saleDraft(record) ?? (record ? typeSale(record.sale, makers) : blank));
-  const [touched, setTouched] = useState(false);
+  const {value: entry, touched, set: change, drop} = useDraft<SaleEntry>(`ticking.sale.${record?.id ?? "new"}`, record?.rev ?? 0, () => (record ? typeSale(record.sale, makers) : blank));
   const [pressed, setPressed] = useState(false);
   const [refused, setRefused] = useState<readonly Problem[]>([]);
   const [busy, setBusy] = useState(false);
-  useEffect(() => {
-    if (touched) keepSaleDraft(record, entry);
-  }, [touched, record, entry]);
   const {sale, slips} = readSale(entry, makers, today);
   const set = (key: keyof SaleEntry) => (text: string) => {
-    setTouched(true);
     setRefused([]);
-    setEntry((was) => ({...was, [key]: text}));
+    change({[key]: text});
   };
   // What is still empty is no slip until it is meant to be saved.
   const slip = (key: keyof SaleEntry) => (pressed || entry[key] !== "" ? (slips[key] ?? null) : null);
@@ -53,7 +48,7 @@ export function SaleSheet({record, blank, today, makers, values, onSave, onTakeO
     const problems = await onSave(sale);
     setBusy(false);
     setRefused(problems);
-    if (problems.length === 0) dropSaleDraft(record);
+    if (problems.length === 0) drop();
   };
   const text = (key: keyof SaleEntry, label: string, more: {hint?: ReactNode; list?: string; type?: string; maxLength?: number} = {}) => (
     <Field label={label} hint={more.hint} wrong={slip(key)}>
@@ -86,7 +81,7 @@ export function SaleSheet({record, blank, today, makers, values, onSave, onTakeO
         {pressed && !sale && <p role="alert" className="slip-note">{Object.keys(slips).length === 1 ? "One field has" : `${Object.keys(slips).length} fields have`} to be mended first.</p>}
         <p className="worth-line">
           <Button look="main" type="submit" disabled={busy}>{record ? "Save the sale" : "Write it down"}</Button>
-          {touched && <Button look="quiet" onClick={() => (dropSaleDraft(record), onClose())}>Throw away what was typed</Button>}
+          {touched && <Button look="quiet" onClick={() => (drop(), onClose())}>Throw away what was typed</Button>}
           {record && <Button look="away" className="worth-end" onClick={onTakeOut}>Take it out</Button>}
         </p>
       </form>

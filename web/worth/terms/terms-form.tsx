@@ -5,27 +5,34 @@ import {AmountField} from "../amount-field.tsx";
 import {Button} from "../../ui/button.tsx";
 import {Field} from "../../ui/field.tsx";
 import {ProblemList} from "../../ui/problem-list.tsx";
+import {useDraft} from "../use-draft.ts";
 import {readTerms, typeTerms, type TermsEntry} from "./terms-entry.ts";
 import type {OpenSetting} from "./use-setting.ts";
 import "../worth.css";
 
 export interface TermsFormProps {
   readonly terms: Terms;
-  readonly setting: Pick<OpenSetting<Terms>, "problems" | "save">;
+  readonly setting: Pick<OpenSetting<Terms>, "rev" | "problems" | "save">;
   /** Called once they are saved. */
   readonly onSaved: () => void;
+  /** Called when what was typed is thrown away. */
+  readonly onLeft: () => void;
 }
 
-export function TermsForm({terms, setting, onSaved}: TermsFormProps) {
-  const [entry, setEntry] = useState<TermsEntry>(() => typeTerms(terms));
+export function TermsForm({terms, setting, onSaved, onLeft}: TermsFormProps) {
+  const {value: entry, touched, set: change, drop} = useDraft<TermsEntry>("ticking.terms", setting.rev, () => typeTerms(terms));
   const [busy, setBusy] = useState(false);
   const {terms: read, slips} = readTerms(entry);
-  const set = (key: keyof TermsEntry) => (text: string) => setEntry((was) => ({...was, [key]: text}));
+  const set = (key: keyof TermsEntry) => (text: string) => change({[key]: text});
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (!read) return;
     setBusy(true);
-    if (await setting.save(read)) onSaved();
+    if (await setting.save(read)) {
+      drop();
+      localStorage.setItem("ticking.currency", read.currency);
+      onSaved();
+    }
     setBusy(false);
   };
   const part = (key: "margin" | "feeShare" | "taxShare" | "yearlyCost" | "room", label: string, hint: string) => (
@@ -60,7 +67,7 @@ export function TermsForm({terms, setting, onSaved}: TermsFormProps) {
         {part("yearlyCost", "Money tied up for a year", "interest, or what it could earn elsewhere")}
       </fieldset>
       <ProblemList problems={setting.problems} />
-      <p className="worth-line"><Button look="main" type="submit" disabled={busy || read === null}>Save the terms</Button></p>
+      <p className="worth-line"><Button look="main" type="submit" disabled={busy || read === null}>Save the terms</Button>{touched && <Button look="quiet" onClick={() => (drop(), onLeft())}>Throw away what was typed</Button>}</p>
     </form>
   );
 }

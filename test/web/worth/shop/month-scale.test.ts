@@ -1,7 +1,7 @@
 // The months plot: what came in stands above its line, what went out below, and all of it has room.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {monthScale} from "../../../web/worth/shop/month-scale.ts";
+import {monthScale} from "../../../../web/worth/shop/month-scale.ts";
 
 const cents = fc.integer({min: 0, max: 50_000_000});
 const months = fc.array(fc.record({taken: cents, spent: cents, laidOut: cents, profit: fc.integer({min: -50_000_000, max: 50_000_000})}), {minLength: 1, maxLength: 60}).map((all) => all.map((one, i) => ({...one, month: `${2020 + Math.floor(i / 12)}-${String((i % 12) + 1).padStart(2, "0")}`})));

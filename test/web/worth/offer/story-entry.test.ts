@@ -1,9 +1,9 @@
 // What a garment has cost is read back as it was typed, and summed only where one currency holds.
 import {expect, test} from "vitest";
-import type {Content} from "../../../store/model.ts";
-import {moneyStorySchema} from "../../../worth/model.ts";
-import {sumStory} from "../../../web/worth/offer/money-story.ts";
-import {readStory, typeStory} from "../../../web/worth/offer/story-entry.ts";
+import type {Content} from "../../../../store/model.ts";
+import {moneyStorySchema} from "../../../../worth/model.ts";
+import {sumStory} from "../../../../web/worth/offer/money-story.ts";
+import {readStory, typeStory} from "../../../../web/worth/offer/story-entry.ts";
 
 const today = "2026-11-25";
 const usd = (cents: number) => ({cents, currency: "USD"});

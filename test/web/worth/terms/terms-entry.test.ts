@@ -1,9 +1,9 @@
 // The shop's terms are read back as they were typed; what cannot stand is told beside its field.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {termsSchema, type Terms} from "../../../worth/model.ts";
-import {readShare, typeShare} from "../../../web/worth/share-text.ts";
-import {readTerms, typeTerms} from "../../../web/worth/terms/terms-entry.ts";
+import {termsSchema, type Terms} from "../../../../worth/model.ts";
+import {readShare, typeShare} from "../../../../web/worth/share-text.ts";
+import {readTerms, typeTerms} from "../../../../web/worth/terms/terms-entry.ts";
 
 const part = (most: number) => fc.integer({min: 0, max: most * 10_000}).map((n) => n / 10_000);
 const cents = fc.integer({min: 0, max: 10_000_000});

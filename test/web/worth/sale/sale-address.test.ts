@@ -1,9 +1,9 @@
 // Which sales are shown stands in the address, and any address shows something.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {grades} from "../../../state/model.ts";
-import {saleQuerySchema, saleSorts} from "../../../store/model.ts";
-import {allSales, readSaleAddress, saleFiltersSet, writeSaleAddress, writeSaleQuestion, type SaleView} from "../../../web/worth/sale/sale-address.ts";
+import {grades} from "../../../../state/model.ts";
+import {saleQuerySchema, saleSorts} from "../../../../store/model.ts";
+import {allSales, readSaleAddress, saleFiltersSet, writeSaleAddress, writeSaleQuestion, type SaleView} from "../../../../web/worth/sale/sale-address.ts";
 
 const words = fc.option(fc.string({minLength: 1, maxLength: 20}));
 const day = fc.option(fc.integer({min: 0, max: 30_000}).map((days) => new Date(days * 86_400_000).toISOString().slice(0, 10)));

@@ -1,9 +1,9 @@
 // Whoever adds up the lines of an offer arrives at the most to pay, whatever the terms.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import type {Terms} from "../../../worth/model.ts";
-import {offerFor} from "../../../worth/offer/offer.ts";
-import {sumLines} from "../../../web/worth/offer/sum-lines.ts";
+import type {Terms} from "../../../../worth/model.ts";
+import {offerFor} from "../../../../worth/offer/offer.ts";
+import {sumLines} from "../../../../web/worth/offer/sum-lines.ts";
 
 const part = (most: number) => fc.integer({min: 0, max: most * 1000}).map((n) => n / 1000);
 const cents = fc.integer({min: 0, max: 5000});

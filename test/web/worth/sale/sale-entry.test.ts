@@ -1,11 +1,11 @@
 // A sale is read back as it was typed; what cannot stand is told beside its field, all at once.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {grades} from "../../../state/model.ts";
-import {saleSchema, type Sale} from "../../../worth/model.ts";
-import {readMonth, typeMonth} from "../../../web/worth/sale/month-text.ts";
-import {blankSale, readSale, typeSale} from "../../../web/worth/sale/sale-entry.ts";
-import {sayMade, sayWhat} from "../../../web/worth/sale/say-sale.ts";
+import {grades} from "../../../../state/model.ts";
+import {saleSchema, type Sale} from "../../../../worth/model.ts";
+import {readMonth, typeMonth} from "../../../../web/worth/sale/month-text.ts";
+import {blankSale, readSale, typeSale} from "../../../../web/worth/sale/sale-entry.ts";
+import {sayMade, sayWhat} from "../../../../web/worth/sale/say-sale.ts";
 
 const makers = new Map([["marrowfield", "Marrowfield Dungaree Company"]]);
 const today = "2026-11-25";

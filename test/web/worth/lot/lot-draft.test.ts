@@ -1,6 +1,6 @@
 // A lot on the way: no garment twice, whole numbers only, numbers typed in any manner.
 import {expect, test} from "vitest";
-import {emptyLot, numbersIn, unexaminedOf, withGarments, withoutGarment} from "../../../web/worth/lot/lot-draft.ts";
+import {emptyLot, numbersIn, unexaminedOf, withGarments, withoutGarment} from "../../../../web/worth/lot/lot-draft.ts";
 
 test("garments are added once and taken out with their tick", () => {
   const lot = withGarments(withGarments(emptyLot, ["a", "b"]), ["b", "c"]);

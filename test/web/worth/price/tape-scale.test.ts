@@ -1,7 +1,7 @@
 // The price tape holds all that must be in sight, marks round amounts, and heaps twenty stitches whose middle is the price.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {heap, tapeScale, twentyOf} from "../../../web/worth/price/tape-scale.ts";
+import {heap, tapeScale, twentyOf} from "../../../../web/worth/price/tape-scale.ts";
 
 const amounts = fc.array(fc.integer({min: 1, max: 100_000_000}), {minLength: 1, maxLength: 12});
 const width = fc.integer({min: 200, max: 1600});
