@@ -6,21 +6,31 @@ import {sameSale} from "./same-sale.ts";
 interface Known {
   mark: number | null;
   readonly sales: Map<string, SalesSince["sales"][number]>;
-  /** By currency. */
+  /** By currency, and the garment that is left out. */
   readonly ready: Map<string, {readonly mark: number; readonly comparables: Comparables}>;
 }
 
 const knownOf = new WeakMap<Store["salesSince"], Known>();
 
-/** @param today  2026-11-25 */
-export async function comparablesOf({salesSince}: Pick<Store, "salesSince">, currency: string, today: string): Promise<Comparables> {
+/** So many of them are kept ready: a shop asks in one currency, now and then about something that it sold. */
+const mostReady = 4;
+
+/**
+ * @param today  2026-11-25
+ * @param own    a garment whose own sale must not count, not even in what is learned from all
+ */
+export async function comparablesOf({salesSince}: Pick<Store, "salesSince">, currency: string, today: string, own: string | null = null): Promise<Comparables> {
   let known = knownOf.get(salesSince);
   if (!known) knownOf.set(salesSince, (known = {mark: null, sales: new Map(), ready: new Map()}));
   const mark = take(known, await salesSince(known.mark));
-  const ready = known.ready.get(currency);
+  const left = own !== null && known.sales.has(own) ? own : "";
+  const key = `${currency} ${left}`;
+  const ready = known.ready.get(key);
   if (ready && ready.mark === mark && ready.comparables.today === today) return ready.comparables;
-  const comparables = makeComparables(onceEach([...known.sales.values()]), {currency, today});
-  known.ready.set(currency, {mark, comparables});
+  const comparables = makeComparables(onceEach([...known.sales.values()]).filter(({id}) => id !== left), {currency, today});
+  known.ready.delete(key);
+  if (known.ready.size >= mostReady) known.ready.delete(known.ready.keys().next().value!);
+  known.ready.set(key, {mark, comparables});
   return comparables;
 }
 

@@ -33,7 +33,7 @@ export const worthOfGarment = rackCommand({
     const content = given ?? record?.content;
     if (!content) return unfit([say.nothingToPrice()]);
     const terms = await termsInUse(store, other);
-    const comparables = await comparablesOf(store, terms.currency, now.slice(0, 10));
+    const comparables = await comparablesOf(store, terms.currency, now.slice(0, 10), id ?? null);
     const odds = await oddsOf(content.garment, asked !== null, rack);
     const subject = subjectOf(content, odds, id ?? null, (await readSetting(store, "grade-rule")).value);
     const paid = content.paid?.currency === terms.currency ? content.paid.cents : null;

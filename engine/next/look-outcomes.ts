@@ -2,7 +2,7 @@
 import {groupsOfLook, type Asked} from "./look.ts";
 import type {Group} from "./information.ts";
 import type {Outcome} from "../mark/ready-mark.ts";
-import {addInto, sum as total} from "../num/vector.ts";
+import {sum as total} from "../num/vector.ts";
 
 export interface LookOutcome {
   readonly name: string;
@@ -24,40 +24,58 @@ export function lookOutcomes(asked: Asked, id: string): LookOutcome[] {
   const look = groupsOfLook(asked, id);
   if (!look) return [];
   const {groups, stray} = look;
-  const joints = new Map<string, Float64Array>();
-  for (const group of groups) for (const outcome of group.outcomes) addJoint(jointOf(joints, outcome.name, asked.posterior.length), group, outcome);
-  const rare = new Map<string, Float64Array>();
-  const told: LookOutcome[] = [];
-  const tell = (name: string, joint: Float64Array) => {
-    const chance = total(joint);
-    if (chance > 0) told.push({name, probability: chance, months: settled(joint, chance, asked.posterior, stray)});
+  const n = asked.posterior.length;
+  const masses = groups.map(({joint}) => total(joint));
+  const chances = new Map<string, {chance: number; peak: number; height: number}>();
+  groups.forEach((group, i) => group.outcomes.forEach((outcome) => weigh(chances, group, outcome, masses[i]!)));
+  const bucketOf = (name: string) => {
+    const {chance, peak} = chances.get(name)!;
+    return chance >= leastChance ? name : `${rare} ${Math.floor(peak / 12)}`;
   };
-  for (const [name, joint] of joints) {
-    if (total(joint) >= leastChance) tell(name, joint);
-    else addInto(jointOf(rare, `something else ${Math.floor(peakOf(joint) / 12)}`, joint.length), joint);
-  }
-  for (const joint of rare.values()) tell("something else", joint);
-  const all = told.reduce((sum, {probability}) => sum + probability, 0);
-  return told.map((one) => ({...one, probability: one.probability / all})).sort((a, b) => b.probability - a.probability);
-}
-
-function jointOf(joints: Map<string, Float64Array>, name: string, n: number): Float64Array {
-  let joint = joints.get(name);
-  if (!joint) joints.set(name, (joint = new Float64Array(n)));
-  return joint;
-}
-
-function addJoint(into: Float64Array, {joint, offset = 0, lead = 0}: Group, {at, chance, base}: Outcome): void {
-  const n = joint.length;
-  if (at) {
-    for (let i = 0; i < at.length; i++) {
-      const t = at[i]! - lead;
-      if (t >= 0 && t < n) into[t + offset]! += joint[t]! * chance[i]!;
+  const joints = new Map<string, Float64Array>();
+  for (const group of groups) {
+    const bases = new Map<string, number>();
+    for (const outcome of group.outcomes) {
+      const bucket = bucketOf(outcome.name);
+      let joint = joints.get(bucket);
+      if (!joint) joints.set(bucket, (joint = new Float64Array(n)));
+      addTold(joint, group, outcome);
+      if (outcome.base > 0) bases.set(bucket, (bases.get(bucket) ?? 0) + outcome.base);
     }
+    for (const [bucket, base] of bases) addBase(joints.get(bucket)!, group, base);
   }
-  for (let t = 0; t < n; t++) into[t + offset]! += joint[t]! * (at ? base : base + (chance[t + lead] ?? 0));
+  const told = [...joints].map(([bucket, joint]) => ({bucket, joint, chance: total(joint)})).filter(({chance}) => chance > 0);
+  const all = told.reduce((sum, {chance}) => sum + chance, 0);
+  return told
+    .map(({bucket, joint, chance}) => ({name: bucket.startsWith(rare) ? rare : bucket, probability: chance / all, months: settled(joint, chance, asked.posterior, stray)}))
+    .sort((a, b) => b.probability - a.probability);
 }
 
-const peakOf = (joint: Float64Array) => joint.reduce((most, p, t) => (p > joint[most]! ? t : most), 0);
+const rare = "something else";
+
+/** How likely an outcome is over all groups, and about where it points, without laying out its months: of a row there are a thousand outcomes. */
+function weigh(chances: Map<string, {chance: number; peak: number; height: number}>, {joint, offset = 0, lead = 0}: Group, {name, at, chance, base}: Outcome, mass: number): void {
+  const known = chances.get(name) ?? {chance: 0, peak: 0, height: -1};
+  known.chance += base * mass;
+  for (let i = 0; i < chance.length; i++) {
+    const t = (at ? at[i]! : i) - lead;
+    if (t < 0 || t >= joint.length) continue;
+    const both = joint[t]! * chance[i]!;
+    known.chance += both;
+    if (both > known.height) [known.height, known.peak] = [both, t + offset];
+  }
+  chances.set(name, known);
+}
+
+function addTold(into: Float64Array, {joint, offset = 0, lead = 0}: Group, {at, chance}: Outcome): void {
+  for (let i = 0; i < chance.length; i++) {
+    const t = (at ? at[i]! : i) - lead;
+    if (t >= 0 && t < joint.length) into[t + offset]! += joint[t]! * chance[i]!;
+  }
+}
+
+function addBase(into: Float64Array, {joint, offset = 0}: Group, base: number): void {
+  for (let t = 0; t < joint.length; t++) into[t + offset]! += joint[t]! * base;
+}
 
 const settled = (joint: Float64Array, chance: number, before: Float64Array, stray: number) => joint.map((p, t) => (1 - stray) * (p / chance) + stray * before[t]!);

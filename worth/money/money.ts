@@ -84,7 +84,7 @@ export function parseMoney(text: string, currency: string): number | null {
   // A currency with a thousand parts writes three digits behind a point; behind a comma they can be read two ways.
   const alone = digits === 3 ? /^(-?\d+)([.,])(\d{3})$/.exec(bare) : null;
   if (alone) return alone[2] === "," ? null : Number(alone[1]! + alone[3]!) || 0;
-  const match = /^(-?)(\d+|\d{1,3}([,. '])\d{3}(?:\3\d{3})*)(?:([,.])(\d+))?$/.exec(bare);
+  const match = /^(-?)(\d{1,3}([,. '])\d{3}(?:\3\d{3})*|\d+)(?:([,.])(\d+))?$/.exec(bare);
   if (digits === null || !match) return null;
   const [, sign, whole, group, point, part = ""] = match;
   // "1,250" alone is a thousand and some; "1.250" could be meant as dollars and tenths of cents.

@@ -1,10 +1,9 @@
 // Money as a cell of a table: "120.00 EUR", kept exactly in the smallest unit of its currency.
 import type {Money} from "../../../store/model.ts";
+import {digitsOf} from "../../../worth/money/currencies.ts";
 
-/** Figures behind the point of a currency; source: ISO 4217 as the runtime carries it. Two for one it does not know. */
-function figuresOf(currency: string): number {
-  return new Intl.NumberFormat("en", {style: "currency", currency}).resolvedOptions().maximumFractionDigits ?? 2;
-}
+/** Figures behind the point of a currency, by ISO 4217; the runtime's own list follows what is common in shops instead. Two for one that is not known. */
+const figuresOf = (currency: string): number => digitsOf(currency) ?? 2;
 
 /**
  * @example
