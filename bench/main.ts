@@ -16,6 +16,7 @@ import {measureRack} from "./rack-speed.ts";
 import {measureReaderLines} from "./reader-lines.ts";
 import {measureReaderPhotos} from "./reader-photos.ts";
 import {benchWorld} from "./world.ts";
+import {measureWorth} from "./worth-speed.ts";
 
 const {values} = parseArgs({
   options: {rounds: {type: "string", default: "5"}, garments: {type: "string", default: "300"}, photos: {type: "string", default: "20"}, only: {type: "string"}, long: {type: "boolean", default: false}, lines: {type: "string", default: "1000000"}},
@@ -34,6 +35,7 @@ const sections: Readonly<Record<string, () => readonly (Line | Skipped)[] | Prom
   rack: () => measureRack(world, rounds),
   lines: () => measureReaderLines(Number(values.photos)),
   photos: () => measureReaderPhotos(Number(values.photos)),
+  worth: () => measureWorth(rounds),
   ...(values.long ? {memory: () => measureMemory(world, Number(values.lines))} : {}),
 };
 

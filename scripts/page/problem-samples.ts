@@ -19,6 +19,7 @@ import * as states from "../../commands/state/problems.ts";
 import * as measures from "../../state/problems.ts";
 import * as archive from "../../store/archive/problems.ts";
 import * as store from "../../store/problems.ts";
+import * as worth from "../../worth/problems.ts";
 
 type Wordings<M> = {readonly [K in keyof M as M[K] extends (...given: never) => Problem ? K : never]: M[K] extends (...given: infer G) => Problem ? readonly G[] : never};
 type Sampled<M> = {readonly title: string; readonly problems: readonly Problem[]; readonly of?: M};
@@ -297,5 +298,18 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
     notTaken: [["shelf"]],
     photoUnsound: [["photo 9f86d081884c…", "garment 0147 shows it"]],
     unsound: [["shop", "row 7 missing from index garment_number"]],
+  }),
+  sampled("What cannot be of a sale", worth, {
+    unknownCurrency: [["line 3.price", "XQZ"]],
+    noPrice: [["line 3.price", "USD 0"]],
+    absurdPrice: [["line 3.price", "USD 45,000,000"]],
+    negativeFees: [["line 3.fees", "-USD 12"]],
+    feesAbovePrice: [["line 3.fees", "USD 120", "USD 12"]],
+    mixedCurrencies: [["line 3.fees", "USD", "EUR"]],
+    soldLater: [["line 3.soldOn", "2062-05-01", "2026-05-01"]],
+    soldLongAgo: [["line 3.soldOn", "0206-05-01"]],
+    madeReversed: [["line 3.madeUntil", "1968-03", "1958-03"]],
+    madeAfterSold: [["line 3.madeFrom", "2068-03", "2026-05-01"]],
+    noKind: [["line 3.kind"]],
   }),
 ];

@@ -19,8 +19,8 @@ const marketTrial = (sales: number, held: number, seed: number): Trial => {
 };
 
 test("on made-up sales nine in ten hold at 90 and eight in ten at 80, within two and three in a hundred", {timeout: 120_000}, () => {
-  const found = together([1, 2, 3, 4].map((seed) => marketTrial(900, 300, seed)));
-  expect(found.priced).toBeGreaterThan(1100);
+  const found = together([1, 2, 3].map((seed) => marketTrial(900, 300, seed)));
+  expect(found.priced).toBeGreaterThan(800);
   expect(Math.abs(found.nine - 0.9)).toBeLessThan(0.02);
   expect(Math.abs(found.eight - 0.8)).toBeLessThan(0.03);
   expect(found.error).toBeLessThan(0.65 * found.plainError);
@@ -28,11 +28,11 @@ test("on made-up sales nine in ten hold at 90 and eight in ten at 80, within two
 
 // Source: data set diamonds of the R package ggplot2 (MIT), every 18th row; see test/outside/data/stones.json.
 test("on real prices nine in ten hold at 90, within two in a hundred, and the error is a fifth of a plain median's", {timeout: 120_000}, () => {
-  const found = together([1, 2, 3, 4, 5].map((seed) => {
+  const found = together([1, 2, 3].map((seed) => {
     const all = stones(seed);
     return tryOut(all.slice(0, 1200), all.slice(1200, 1600), subjectOf, stonesDay);
   }));
-  expect(found.priced).toBe(2000);
+  expect(found.priced).toBe(1200);
   expect(Math.abs(found.nine - 0.9)).toBeLessThan(0.02);
   expect(Math.abs(found.eight - 0.8)).toBeLessThan(0.03);
   expect(found.error).toBeLessThan(0.2 * found.plainError);
