@@ -68,4 +68,4 @@ function text(tag: Tag, x: number, top: number, width: number, bottom: number): 
 }
 
 /** The largest size up to `most` in which a text has room. */
-const fitSize = (said: string, width: number, most: number, least = 5): number => Math.max(least, Math.min(most, (most * width) / Math.max(1, widthOf("sans bold", said, most))));
+const fitSize = (said: string, width: number, most: number, least = 5): number => Math.max(least, Math.min(most, (0.99 * most * width) / Math.max(1, widthOf("sans bold", said, most))));
