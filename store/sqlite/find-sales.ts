@@ -11,9 +11,13 @@ export function findSalesIn(db: Database): (query: SaleQuery) => Promise<SalePag
   return async (query) => {
     const {where, values} = conditions(query);
     const direction = query.descending ? "DESC" : "ASC";
-    const rows = db.all<SaleRow>(`${selectSale} WHERE ${where} ORDER BY ${orders[query.sort]} ${direction}, n ${direction} LIMIT ? OFFSET ?`, ...values, query.limit, query.offset);
-    const {total} = db.one<{total: number}>(`SELECT count(*) AS total FROM sale WHERE ${where}`, ...values)!;
+    const order = `${orders[query.sort]} ${direction}, n ${direction}`;
     const distinct = (column: string) => leap(db, "sale", column, "removed = 0 AND ");
+    // Where every row has to be looked at, it is looked at once: all numbers in order, of which a page is read whole.
+    const all = query.text.trim() === "" ? null : (JSON.parse(db.one<{ns: string}>(`SELECT json_group_array(n) AS ns FROM (SELECT n FROM sale WHERE ${where} ORDER BY ${order})`, ...values)!.ns) as number[]);
+    const page = all?.slice(query.offset, query.offset + query.limit).map((n) => db.one<SaleRow>(`${selectSale} WHERE n = ?`, n)!);
+    const rows = page ?? db.all<SaleRow>(`${selectSale} WHERE ${where} ORDER BY ${order} LIMIT ? OFFSET ?`, ...values, query.limit, query.offset);
+    const total = all?.length ?? db.one<{total: number}>(`SELECT count(*) AS total FROM sale WHERE ${where}`, ...values)!.total;
     return {total, rows: rows.map(saleRecordOf), values: {kinds: distinct("kind"), makers: distinct("maker"), channels: distinct("channel")}};
   };
 }

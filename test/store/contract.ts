@@ -1,20 +1,9 @@
 // What every driver of the store must do: one suite, run over each of them.
 import {expect, test} from "vitest";
-import {contentSchema, rackQuerySchema, type Content, type GarmentRecord} from "../../store/model.ts";
+import {rackQuerySchema, type Content, type GarmentRecord} from "../../store/model.ts";
 import type {Save, Store} from "../../store/store.ts";
+import {at, content, dated} from "./body.ts";
 import {salesContract} from "./sales-contract.ts";
-
-export const at = "2026-06-01T10:00:00.000Z";
-
-/** A content with what matters to a test; the rest as the schema fills it in. */
-export function content(number: string, more: Record<string, unknown> = {}, saw: Record<string, unknown> = {}): Content {
-  return contentSchema.parse({garment: {garment: number, saw}, ...more});
-}
-
-export const dated = (shares: readonly number[], first = 1966, more: Record<string, unknown> = {}) => ({
-  at, books: [{book: "public", edition: 1}], kind: "one date", words: "March 1968", sentence: "Most likely March 1968", sureness: "sure", probability: 0.9, best: "1968-03",
-  noEarlier: "1967-01", noLater: "1969-12", maker: "marrowfield", plant: "21", odd: 0, years: {first, shares}, ...more,
-});
 
 const change = (id: string | null, base: number, body: Content, more: Partial<Save> = {}): Save => ({id, base, content: body, who: "owner", what: id ? "changed" : "added", at, ...more});
 const query = (given: Record<string, unknown> = {}) => rackQuerySchema.parse({sort: "number", descending: false, ...given});

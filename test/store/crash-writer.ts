@@ -3,7 +3,7 @@ import {writeSync} from "node:fs";
 import sharp from "sharp";
 import {openStore, partsOf} from "../../store/open.ts";
 import {photoFiles} from "../../store/photo/photo-files.ts";
-import {at, content, dated} from "./contract.ts";
+import {at, content, dated} from "./body.ts";
 
 const [folder, name, times] = process.argv.slice(2);
 const store = await openStore(folder!);

@@ -3,7 +3,7 @@ import {expect} from "vitest";
 import {saleSchema, type Sale, type SaleRecord} from "../../worth/model.ts";
 import {saleQuerySchema} from "../../store/model.ts";
 import type {SaleSave, Store} from "../../store/store.ts";
-import {at, content, dated} from "./contract.ts";
+import {at, content, dated} from "./body.ts";
 
 export const sale = (more: Record<string, unknown> = {}): Sale => saleSchema.parse({soldOn: "2026-03-02", price: {cents: 12000, currency: "USD"}, kind: "trousers", ...more});
 export const saleSave = (id: string | null, base: number, body: Sale, more: Partial<SaleSave> = {}): SaleSave => ({id, base, sale: body, who: "owner", what: id ? "changed" : "added", at, ...more});

@@ -10,7 +10,8 @@ import {emptyRack} from "../../store/sqlite/empty.ts";
 import {migrate} from "../../store/sqlite/migrate.ts";
 import {migrations} from "../../store/sqlite/migrations.ts";
 import {rackQuerySchema, saleQuerySchema} from "../../store/model.ts";
-import {at, content, contract, dated} from "./contract.ts";
+import {at, content, dated} from "./body.ts";
+import {contract} from "./contract.ts";
 import {sale, saleSave} from "./sales-contract.ts";
 
 const home = mkdtempSync(join(tmpdir(), "ticking-store-"));
@@ -114,7 +115,7 @@ test.each<[string, (bytes: Buffer) => Buffer]>([
   await store.close();
   const spoilt = spoil(readFileSync(database));
   writeFileSync(database, spoilt);
-  await expect(openStore(path)).rejects.toThrow(/is damaged .* To fix: .*newest file of its backups/);
+  await expect(openStore(path)).rejects.toThrow(/is damaged .* To fix: .*newest of its backups/);
   expect(readFileSync(database).equals(spoilt)).toBe(true);
 });
 

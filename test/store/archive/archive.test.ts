@@ -11,7 +11,7 @@ import {writeArchive} from "../../../store/archive/write-archive.ts";
 import {rackQuerySchema, saleQuerySchema} from "../../../store/model.ts";
 import {openStore, partsOf} from "../../../store/open.ts";
 import {originalPath, photoFiles} from "../../../store/photo/photo-files.ts";
-import {at, content, dated} from "../contract.ts";
+import {at, content, dated} from "../body.ts";
 import {sale, saleSave} from "../sales-contract.ts";
 import {rawZip, type RawEntry} from "./raw-zip.ts";
 

@@ -7,7 +7,7 @@ import {backUpWhenDue, listBackups, makeBackup} from "../../../store/backup/back
 import {StoreFault} from "../../../store/fault.ts";
 import {openStore, partsOf} from "../../../store/open.ts";
 import type {Store} from "../../../store/store.ts";
-import {at, content} from "../contract.ts";
+import {at, content} from "../body.ts";
 
 const home = mkdtempSync(join(tmpdir(), "ticking-backup-"));
 let count = 0;

@@ -6,7 +6,7 @@ import {afterAll, expect, test} from "vitest";
 import {makeBackup} from "../../../store/backup/backups.ts";
 import {restoreBackup} from "../../../store/backup/restore-backup.ts";
 import {openStore, partsOf} from "../../../store/open.ts";
-import {at, content} from "../contract.ts";
+import {at, content} from "../body.ts";
 
 const home = mkdtempSync(join(tmpdir(), "ticking-restore-"));
 let count = 0;
