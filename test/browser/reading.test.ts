@@ -9,6 +9,8 @@ import {makePhoto} from "../photo/make-photo.ts";
 import type {MadeRow} from "../photo/rows.ts";
 import {desk, expectAccessible, expectNoOverflow, openWorkshop, phone, shot, type Workshop} from "./bench.ts";
 
+/** The machine may be busy with much else. */
+const longest = 400_000;
 let shop: Workshop;
 let label: string;
 beforeAll(async () => {
@@ -21,10 +23,10 @@ const printed: readonly MadeRow[] = [
   {kind: "care", text: "MACHINE WASH WARM"}, {kind: "fibre", text: "100% COTTON"}, {kind: "origin", text: "MADE IN U.S.A."}, {kind: "lot", text: "418-0324"}, {kind: "date", text: "9 2 33"}, {kind: "size", text: "W 34 L 32"},
 ];
 
-async function photo(name: string, seed: number, {level = "easy", turn = 0, longest}: {level?: "easy" | "medium" | "hard"; turn?: number; longest?: number}): Promise<string> {
+async function photo(name: string, seed: number, {level = "easy", turn = 0}: {level?: "easy" | "medium" | "hard"; turn?: number}): Promise<string> {
   const made = await makePhoto({seed, level, rows: printed, turn});
   const file = join(shop.folder, `${name}.jpg`);
-  writeFileSync(file, longest ? await sharp(made.jpeg).resize({width: longest, height: longest, fit: "inside", kernel: "cubic"}).jpeg({quality: 90}).toBuffer() : made.jpeg);
+  writeFileSync(file, made.jpeg);
   return file;
 }
 
@@ -82,7 +84,7 @@ test.each([["desk", desk, "light"], ["phone", phone, "dark"]] as const)("a photo
 
   await page.getByRole("button", {name: /Row 1 in the photo: look closely/}).click();
   await page.getByLabel("even light").check();
-  await page.getByLabel("Show").selectOption("blue");
+  await page.locator(".look-ways select").selectOption("blue");
   await page.getByRole("slider", {name: "Larger"}).press("End");
   await page.locator(".look canvas").first().hover();
   await shown(page, ".look", `reading-look-${device}`);
@@ -91,7 +93,7 @@ test.each([["desk", desk, "light"], ["phone", phone, "dark"]] as const)("a photo
   expect(asked.filter((url) => !url.startsWith(shop.address) && !url.startsWith("blob:"))).toEqual([]);
   expect(shop.faults).toEqual([]);
   await page.context().close();
-});
+}, longest);
 
 test("the outline is moved by keys, the photo turned and straightened, and what is read is kept with the photo and opened again", async () => {
   const page = await shop.page(desk);
@@ -121,7 +123,7 @@ test("the outline is moved by keys, the photo turned and straightened, and what 
   await page.getByText("As it was read before.").waitFor();
   await page.locator(".rows-found li", {hasText: "418-0324"}).waitFor();
   await page.context().close();
-});
+}, longest);
 
 test("a label is read without a server once the reader was fetched; photo and rows reach the rack when the server is back", async () => {
   const page = await shop.page(phone);
@@ -150,7 +152,7 @@ test("a label is read without a server once the reader was fetched; photo and ro
   expect(content.labels).toHaveLength(1);
   expect((await fetch(`${shop.address}/api/photos/${content.labels[0]!.photo}/shown`)).status).toBe(200);
   await page.context().close();
-});
+}, longest);
 
 test("what is no label is told with advice, what is no photo is refused, and without the reader rows are typed as ever", async () => {
   const page = await shop.page(phone, {offline: false});
@@ -177,4 +179,4 @@ test("what is no label is told with advice, what is no photo is refused, and wit
   await page.locator(".add-row").click();
   await page.locator(".slip-row input").fill("9 2 33");
   await page.context().close();
-});
+}, longest);

@@ -10,6 +10,8 @@ export interface RowReadingProps {
   readonly unread: readonly Unread[];
   /** For a row read from a photo, which is shown as the chosen reading takes it: what its reader and its owner say of a character. */
   readonly state?: (text: string, cell: TypedCell) => "doubtful" | "settled" | null;
+  /** The readings are of the row as it was before. */
+  readonly stale?: boolean;
   /** @param text  the row in which the character stands */
   onCell(cell: TypedCell, text: string): void;
 }
@@ -19,11 +21,11 @@ type Unread = Finding["unread"][number];
 /** Readings less likely than this are not offered. */
 const least = 0.005;
 
-export function RowReading({text: given, readings, unread, state, onCell}: RowReadingProps) {
+export function RowReading({text: given, readings, unread, state, stale = false, onCell}: RowReadingProps) {
   const [chosen, choose] = useState<string | null>(null);
   const told = (readings?.readings ?? []).filter(({probability}, i) => i === 0 || probability >= least);
   const current = told.find((reading) => sayReading(reading) === chosen) ?? told[0];
-  const text = state && current ? plainText(current.row) : given;
+  const text = state && current && !stale ? plainText(current.row) : given;
   const cells = typedCells(text);
   if (cells.length === 0) return null;
   // Brackets of the reading before stay under the characters while a new one is worked out, as far as they still fit.
@@ -50,7 +52,7 @@ export function RowReading({text: given, readings, unread, state, onCell}: RowRe
       {doubt && <p className="quiet">{doubt}</p>}
       {unread.map(({text: code, why}) => <p key={code} className="unread">“{code}” is no date as it stands: {why}.</p>)}
       {told.length > 0 && !(told.length === 1 && told[0]!.date === null) && (
-        <ul className="readings">
+        <ul className="readings" aria-busy={stale}>
           {told.slice(0, 5).map((reading) => {
             const words = sayReading(reading);
             return (

@@ -43,7 +43,10 @@ export function PhotoRow({number, photo, size, read, settled, readings, unread, 
     const place = places[placesIn(read, text)[from] ?? -1];
     return place?.settled ? "settled" : place?.doubtful ? "doubtful" : null;
   };
-  const shown = readings?.readings[0] ? plainText(readings.readings[0].row) : now.best;
+  // The engine answers a moment later; until then the row stands as its owner has just settled it.
+  const first = readings?.readings[0];
+  const fresh = first !== undefined && now.strings.some(({text}) => text === plainText(first.row));
+  const shown = fresh ? plainText(first.row) : now.best;
   const others = otherTexts(read, settled, shown);
   const inChoice = places.filter(({place}) => place === opened || doubtful.slice(0, mostOpen).some((one) => one.place === place));
   const name = `Row ${number}`;
@@ -57,7 +60,7 @@ export function PhotoRow({number, photo, size, read, settled, readings, unread, 
         text={typed ?? now.best}
         readings={readings}
         unread={unread}
-        {...(typed === null && {state: stateOf})}
+        {...(typed === null && {state: stateOf, stale: !fresh})}
         onCell={(cell, text) => {
           if (typed !== null) return;
           const place = placesIn(read, text)[cell.from] ?? null;
