@@ -39,7 +39,7 @@ function OneWorth({id}: {id: string}) {
     <main className="worth" aria-busy={stale || answer === null}>
       <WorthWays />
       <p className="worth-of">
-        {garment && <><Link href={`/examine/${id}`}><span className="code">{garment.garment}</span> {garment.title ?? garment.type ?? ""}</Link> <span className="quiet">{dating ? `made ${dating.words}` : "not dated yet"}</span></>}
+        {garment && <><Link href={`/examine/${id}`}><span className="code">{garment.garment}</span> {garment.title ?? garment.type ?? ""}</Link> <span className="quiet">{!dating ? "not dated yet" : dating.kind === "cannot tell" ? "its date is open" : `made ${dating.words}`}</span></>}
       </p>
       <ProblemList problems={[...terms.problems, ...problems]} />
       {!answer && problems.length === 0 && <section className="price-verdict" aria-label="Worth"><p className="quiet">Going through the sales …</p><h1>…</h1></section>}

@@ -25,7 +25,7 @@ export function sumStory(content: Pick<Content, "paid" | "standing" | "money">):
   const sold = saleOf(content);
   const lines: StoryLine[] = [
     ...(sold ? [{what: "sold for", amount: sold.price, out: false}] : []),
-    ...(paid ? [{what: "paid for it", amount: paid, out: true}] : []),
+    ...(paid ? [{what: "what was paid", amount: paid, out: true}] : []),
     ...(money?.costs ?? []).map(({what, amount}) => ({what, amount, out: true})),
     ...(sold?.fees ? [{what: "fees", amount: sold.fees, out: true}] : []),
     ...(sold?.postage ? [{what: "postage", amount: sold.postage, out: true}] : []),

@@ -19,6 +19,8 @@ export function YearPrices({answer: {years, currency}}: {readonly answer: Pick<W
   if (shown.length < 3) return null;
   const [first, last] = [shown[0]!.year, shown.at(-1)!.year];
   const step = (width - gutter) / (last - first + 1);
+  // Where a century is open, the knots make room for each other.
+  const radius = Math.max(1.2, Math.min(5, step * 0.42));
   const x = (year: number) => gutter + (year - first + 0.5) * step;
   // The tape, hung up.
   const scale = tapeScale(shown.map(({typical}) => typical), height * 1.6);
@@ -39,8 +41,8 @@ export function YearPrices({answer: {years, currency}}: {readonly answer: Pick<W
         <path className="year-thread" d={shown.map(({year, typical}, i) => `${i === 0 ? "M" : "L"}${x(year).toFixed(1)} ${y(typical).toFixed(1)}`).join("")} />
         {shown.map(({year, share, typical}) => (
           <g key={year}>
-            <circle className="year-ground" cx={x(year)} cy={y(typical)} r={5} />
-            <circle className="year-knot" cx={x(year)} cy={y(typical)} r={5} fillOpacity={darkness(share, most)}>
+            <circle className="year-ground" cx={x(year)} cy={y(typical)} r={radius} />
+            <circle className="year-knot" cx={x(year)} cy={y(typical)} r={radius} fillOpacity={darkness(share, most)}>
               <title>{`${year}: about ${sayAbout({cents: typical, currency})}, ${sayShare(share)}`}</title>
             </circle>
             {year % every === 0 && <text className="tape-figure" x={x(year)} y={height + 13} textAnchor="middle">{year}</text>}
