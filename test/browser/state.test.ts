@@ -60,7 +60,7 @@ test("a garment is measured, tagged, looked over and graded; all of it is kept, 
   await page.getByRole("button", {name: "Done"}).click();
   await page.getByRole("heading", {level: 1, name: "Very good"}).waitFor();
   await page.getByText("Hole at the left knee (8 points). Without it: excellent.").waitFor();
-  await expect.poll(async () => (await kept()).content.state?.flaws.length, {timeout: 20_000}).toBe(1);
+  await expect.poll(async () => (await kept()).content.state?.flaws.length, {timeout: 60_000}).toBe(1);
 
   const {sizes, state} = (await kept()).content;
   expect(sizes!.measures.find(({point}) => point === "front-rise")!.length).toEqual({typed: "11 1/4", unit: "in"});
@@ -74,10 +74,10 @@ test("a garment is measured, tagged, looked over and graded; all of it is kept, 
   await page.getByRole("button", {name: /^Flaw 1/}).click();
   await page.getByRole("button", {name: "Take it out"}).click();
   await page.getByRole("heading", {level: 1, name: "Excellent"}).waitFor();
-  await expect.poll(async () => (await kept()).content.state?.flaws.length, {timeout: 20_000}).toBe(0);
+  await expect.poll(async () => (await kept()).content.state?.flaws.length, {timeout: 60_000}).toBe(0);
   await page.getByRole("button", {name: "undo"}).click();
   await page.getByRole("heading", {level: 1, name: "Very good"}).waitFor();
-  await expect.poll(async () => (await kept()).content.state?.flaws.length, {timeout: 20_000}).toBe(1);
+  await expect.poll(async () => (await kept()).content.state?.flaws.length, {timeout: 60_000}).toBe(1);
 
   await page.getByRole("link", {name: "When was it made?"}).click();
   await page.locator(".state-line .odd-box").waitFor();
