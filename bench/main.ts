@@ -12,6 +12,7 @@ import {measureLoading} from "./loading.ts";
 import {measureMemory} from "./memory.ts";
 import {measureOne} from "./one-garment.ts";
 import {measureOutside} from "./outside-speed.ts";
+import {measurePaper} from "./paper-speed.ts";
 import {measureRack} from "./rack-speed.ts";
 import {measureReaderLines} from "./reader-lines.ts";
 import {measureReaderPhotos} from "./reader-photos.ts";
@@ -33,6 +34,7 @@ const sections: Readonly<Record<string, () => readonly (Line | Skipped)[] | Prom
   // Loaded when wanted: it speaks of a page, which the rest does not know.
   screens: async () => ((await import("./screen-speed.ts" as string)) as {measureScreens(rounds: number): Promise<Line[]>}).measureScreens(rounds),
   rack: () => measureRack(world, rounds),
+  paper: () => measurePaper(rounds),
   lines: () => measureReaderLines(Number(values.photos)),
   photos: () => measureReaderPhotos(Number(values.photos)),
   worth: () => measureWorth(rounds),
