@@ -1,5 +1,5 @@
 // Lines below which a given part of the values lies: exact, by walking from one fit through p points to the next better one.
-import {leastSquares} from "./least-squares.ts";
+import {leastSquares, residualsOf} from "./least-squares.ts";
 
 /**
  * Fits the tau-quantile of y to columns: the coefficients with the least sum of w |r| tau (above) and w |r| (1 - tau) (below).
@@ -20,7 +20,7 @@ export function quantileRegression(columns: readonly Float64Array[], y: ArrayLik
   let inverse = inverseOf(basis.map((i) => columns.map((column) => column[i]!)))!;
   let fitted = product(inverse, basis.map((i) => y[i]!));
   for (let step = 0; step < 50 * (n + p); step++) {
-    const residuals = Float64Array.from(y, (v, i) => v - columns.reduce((sum, column, k) => sum + column[i]! * fitted[k]!, 0));
+    const residuals = residualsOf(columns, y, fitted);
     for (const i of basis) residuals[i] = 0;
     const edge = steepestEdge(columns, residuals, inverse, basis, tau, weight, noise);
     if (!edge) return Float64Array.from(fitted);
@@ -38,30 +38,49 @@ interface Edge {
 }
 
 function steepestEdge(columns: readonly Float64Array[], residuals: Float64Array, inverse: readonly number[][], basis: readonly number[], tau: number, weight: (i: number) => number, noise: number): Edge | null {
-  const inside = new Set(basis);
-  let best: {fall: number; edge: Edge} | null = null;
+  const n = residuals.length;
+  const inside = new Uint8Array(n);
+  for (const i of basis) inside[i] = 1;
+  const along = new Float64Array(n);
+  let best: {fall: number; j: number; sign: number} | null = null;
   for (let j = 0; j < basis.length; j++) {
+    const scale = moveAlong(along, columns, inverse, j, 1);
+    // The loss is bent at residuals of nothing, so that both ways along an edge have to be looked at.
     for (const sign of [1, -1]) {
-      const along = Float64Array.from(residuals, (_, i) => sign * columns.reduce((sum, column, k) => sum + column[i]! * inverse[k]![j]!, 0));
-      const scale = along.reduce((most, v) => Math.max(most, Math.abs(v)), 0);
       let slope = weight(basis[j]!) * (sign > 0 ? 1 - tau : tau);
-      const breaks: {at: number; i: number; turn: number}[] = [];
-      for (let i = 0; i < residuals.length; i++) {
-        const v = along[i]!;
-        if (inside.has(i) || Math.abs(v) <= 1e-12 * scale) continue;
+      for (let i = 0; i < n; i++) {
+        const v = sign * along[i]!;
+        if (inside[i] || Math.abs(v) <= 1e-12 * scale) continue;
         const r = residuals[i]!;
-        const above = Math.abs(r) > noise ? r > 0 : v < 0;
-        slope += weight(i) * v * (above ? -tau : 1 - tau);
-        if (r * v > 0 && Math.abs(r) > noise) breaks.push({at: r / v, i, turn: weight(i) * Math.abs(v)});
+        slope += weight(i) * v * ((Math.abs(r) > noise ? r > 0 : v < 0) ? -tau : 1 - tau);
       }
-      if (slope >= -1e-10 * scale || (best && slope >= best.fall)) continue;
-      const fall = slope;
-      breaks.sort((a, b) => a.at - b.at);
-      const stop = breaks.find(({turn}) => (slope += turn) >= 0);
-      if (stop) best = {fall, edge: {leaves: j, enters: stop.i}};
+      if (slope < -1e-10 * scale && (!best || slope < best.fall)) best = {fall: slope, j, sign};
     }
   }
-  return best?.edge ?? null;
+  if (!best) return null;
+  const {j, sign, fall} = best;
+  const scale = moveAlong(along, columns, inverse, j, sign);
+  const breaks: {at: number; i: number; turn: number}[] = [];
+  for (let i = 0; i < n; i++) {
+    const [r, v] = [residuals[i]!, along[i]!];
+    if (!inside[i] && Math.abs(v) > 1e-12 * scale && r * v > 0 && Math.abs(r) > noise) breaks.push({at: r / v, i, turn: weight(i) * Math.abs(v)});
+  }
+  breaks.sort((x, y) => x.at - y.at);
+  let slope = fall;
+  const stop = breaks.find(({turn}) => (slope += turn) >= 0);
+  return stop ? {leaves: j, enters: stop.i} : null;
+}
+
+/** How fast each fitted value moves along an edge; the largest of them is returned. */
+function moveAlong(along: Float64Array, columns: readonly Float64Array[], inverse: readonly number[][], j: number, sign: number): number {
+  along.fill(0);
+  columns.forEach((column, k) => {
+    const step = sign * inverse[k]![j]!;
+    for (let i = 0; i < along.length; i++) along[i]! += step * column[i]!;
+  });
+  let scale = 0;
+  for (let i = 0; i < along.length; i++) scale = Math.max(scale, Math.abs(along[i]!));
+  return scale;
 }
 
 /** p rows that determine a fit, those near the least-squares fit first. */

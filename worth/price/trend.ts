@@ -6,7 +6,7 @@ import {sumOver, type Effects} from "./effects.ts";
 import {heaviestPlaces, type Prediction} from "./predict.ts";
 import type {Query} from "./query.ts";
 
-const mostSales = 200;
+const mostSales = 120;
 const leastSales = 12;
 const leastYears = 0.5;
 const lines = [0.1, 0.5, 0.9] as const;
