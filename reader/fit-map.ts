@@ -37,7 +37,7 @@ const othersOutside = 1000;
 /** A map fitted on few rows stays near the shipped one, as if so many rows had spoken for it. */
 const rowsForDefault = 20;
 
-const tempers = [0.7, 0.85, 1, 1.2, 1.45, 1.75, 2.1, 2.5, 3.2, 4.2];
+const tempers = [0.5, 0.6, 0.7, 0.85, 1, 1.2, 1.45, 1.75, 2.1, 2.5, 3.2, 4.2];
 const powers = [0, 0.02, 0.05, 0.1, 0.2, 0.3, 0.5, 0.8, 1.2, 2];
 const caps = [0.9, 0.95, 0.97, 0.98, 0.985, 0.99];
 

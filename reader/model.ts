@@ -30,10 +30,10 @@ export const settledRowSchema = z.strictObject({
 
 /** How a reader's own chances are corrected; fitted on readings whose truth is known. */
 export const readingMapSchema = z.strictObject({
-  temper: z.number().min(0.2).max(5).describe("above 1: the reader's chances are drawn closer together"),
+  temper: z.number().min(0.2).max(5).describe("above 1: the reader's chances are drawn closer together, below 1: apart"),
   mass: z.number().min(0).max(5).describe("power of the mass of the listed readings that stays for them; the rest is for none of them"),
   places: z.number().min(0).max(5).describe("power of that mass that stays for the alternatives of a place"),
-  cap: z.number().min(0.5).max(0.999).describe("nothing read is more certain than this"),
+  cap: z.number().min(0.5).max(0.999).describe("no row is more certain than this, and no character than its eighth root"),
 });
 
 /** One photo read: the label's outline, how it was turned, and its rows. */
