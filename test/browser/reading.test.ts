@@ -37,6 +37,7 @@ const recordOf = async (id: string) => (await (await fetch(`${shop.address}/api/
 
 /** A blank sheet of the maker's, its photo read as far as the rows. */
 async function readOn(page: Page, file: string): Promise<void> {
+  page.setDefaultTimeout(120_000);
   await page.goto(`${shop.address}/examine`);
   await page.getByLabel("Marrowfield Dungaree Company").check();
   await page.getByRole("button", {name: "Read from a photo"}).click();
@@ -88,7 +89,7 @@ test.each([["desk", desk, "light"], ["phone", phone, "dark"]] as const)("a photo
   await page.getByRole("slider", {name: "Larger"}).press("End");
   await page.locator(".look canvas").first().hover();
   await shown(page, ".look", `reading-look-${device}`);
-  await page.getByRole("button", {name: "Close"}).click();
+  await page.getByRole("button", {name: "Close", exact: true}).click();
 
   expect(asked.filter((url) => !url.startsWith(shop.address) && !url.startsWith("blob:"))).toEqual([]);
   expect(shop.faults).toEqual([]);
@@ -132,7 +133,7 @@ test("a label is read without a server once the reader was fetched; photo and ro
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   await page.reload();
   await readOn(page, label);
-  await page.getByRole("button", {name: "Close"}).click();
+  await page.getByRole("button", {name: "Close", exact: true}).click();
   await page.getByRole("button", {name: "Begin anew"}).click();
   const other = await photo("at the market", 9, {});
   await shop.stopServer();
@@ -156,6 +157,7 @@ test("a label is read without a server once the reader was fetched; photo and ro
 
 test("what is no label is told with advice, what is no photo is refused, and without the reader rows are typed as ever", async () => {
   const page = await shop.page(phone, {offline: false});
+  page.setDefaultTimeout(120_000);
   const cloth = join(shop.folder, "cloth.jpg");
   writeFileSync(cloth, await sharp({create: {width: 900, height: 700, channels: 3, background: "#556", noise: {type: "gaussian", mean: 110, sigma: 12}}}).jpeg().toBuffer());
   const text = join(shop.folder, "text.jpg");
@@ -175,7 +177,7 @@ test("what is no label is told with advice, what is no photo is refused, and wit
   await page.locator("dialog input[type=file]").last().setInputFiles(label);
   await page.getByRole("heading", {name: "There is no reader"}).waitFor();
   await shown(page, ".read-rows", "reading-missing-phone");
-  await page.getByRole("button", {name: "Close"}).click();
+  await page.getByRole("button", {name: "Close", exact: true}).click();
   await page.locator(".add-row").click();
   await page.locator(".slip-row input").fill("9 2 33");
   await page.context().close();

@@ -9,7 +9,7 @@ const certain = 0.9;
 const leastCharacter = 0.015;
 const leastText = 0.01;
 /** Gaps are easily lost in reading: the same characters set apart otherwise are offered even so. */
-const leastSpacing = 0.001;
+const leastSpacing = 0.005;
 const mostTexts = 4;
 
 /** One place of the reader's likeliest reading, and what stands or may stand there. */
@@ -27,10 +27,15 @@ export function placesOf(read: ReadRow, settled: SettledRow | null): PlaceState[
   const now = settle(read, settled);
   return now.places.map((characters, place) => {
     const isSettled = settled?.places[place] !== undefined;
-    const offered = read.places[place]!.filter(({character, p}) => character !== " " && p >= leastCharacter);
-    const choices = isSettled ? offered : characters.filter(({character, p}) => character !== " " && p >= leastCharacter);
+    const choices = gapsAside(isSettled ? read.places[place]! : characters).filter(({p}) => p >= leastCharacter);
     return {place, choices, settled: isSettled, doubtful: !isSettled && read.best[place] !== " " && (characters[0]?.p ?? 0) < certain};
   });
+}
+
+/** A gap where a character was read is nothing there. */
+function gapsAside(characters: Characters): Characters {
+  const gap = characters.reduce((sum, {character, p}) => (character === " " || character === "" ? sum + p : sum), 0);
+  return [...characters.filter(({character}) => character !== " " && character !== ""), ...(gap > 0 ? [{character: "", p: gap}] : [])].sort((a, b) => b.p - a.p);
 }
 
 /** Which place of the reader's likeliest reading each character of another reading stands at; null: none. */

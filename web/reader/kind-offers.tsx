@@ -28,7 +28,7 @@ export function KindOffers({content: {garment, labels}, words, books, onChange}:
       <ul>
         {offered.map(({maker, kind, name, odds}) => (
           <li key={`${maker} ${kind}`}>
-            <span>{name}<span className="quiet">{several && `${books.find(({book}) => book === maker)?.title.split(",")[0]}, `}{Math.max(1, Math.round(odds * 100))} in 100</span></span>
+            <span>{name}<span className="quiet">{several && `${books.find(({book}) => book === maker)?.title.split(",")[0]}, `}{odds > 0.995 ? "by its rows nearly sure" : `${Math.max(1, Math.round(odds * 100))} in 100`}</span></span>
             {kind !== null && <Button aria-label={`It is this one: ${name}`} onClick={() => onChange((now) => ({...now, garment: withSeen(now.garment, labelId, kind)}))}>It is this one</Button>}
           </li>
         ))}

@@ -48,7 +48,7 @@ export function PhotoRow({number, photo, size, read, settled, readings, unread, 
   const fresh = first !== undefined && now.strings.some(({text}) => text === plainText(first.row));
   const shown = fresh ? plainText(first.row) : now.best;
   const others = otherTexts(read, settled, shown);
-  const inChoice = places.filter(({place}) => place === opened || doubtful.slice(0, mostOpen).some((one) => one.place === place));
+  const inChoice = places.filter(({place, choices}) => place === opened || (choices.length > 1 && doubtful.slice(0, mostOpen).some((one) => one.place === place)));
   const name = `Row ${number}`;
   return (
     <div className="slip-row photo-row" role="group" aria-label={`${name}, read from a photo`}>

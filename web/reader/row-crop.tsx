@@ -19,7 +19,7 @@ export interface CropProps {
 }
 
 /** Some cloth around the print, in heights of the row. */
-const [beside, above] = [0.35, 0.2];
+const [beside, above] = [0.4, 0.32];
 
 export function RowCrop({photo, size, quad, alt, height = 52, aids = noAids}: CropProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
