@@ -12,6 +12,9 @@ const weights = {
 /** The same where it is not known how far a step goes. */
 const plain = {base: 5.11, said: 1.2};
 
+/** Two characters alone may be set wide: nothing beside them tells, so a blank is never surer than this. */
+const mostAlone = 0.9;
+
 /**
  * Chance of a blank after every character of a reading but the last.
  * @param reading  classes, none of them 0
@@ -28,7 +31,8 @@ export function blanksAfter(table: Table, {characters}: Pick<Alphabet, "characte
     const apart = step * table.stride;
     const beside = others.length === 0 ? weights.alone + weights.apartAlone * apart : weights.apart * apart + weights.besideOthers * Math.min(3, step / Math.max(0.5, others[(others.length - 1) >> 1]!));
     const kinds = weights.narrow * (Number(narrow.has(a)) + Number(narrow.has(b))) + weights.digits * Number(isDigit(a) && isDigit(b));
-    return chance(weights.base + weights.said * said + beside + kinds);
+    const blank = chance(weights.base + weights.said * said + beside + kinds);
+    return others.length === 0 ? Math.min(mostAlone, blank) : blank;
   });
 }
 

@@ -7,7 +7,7 @@ import {makePhoto, pixelsOf, type MadePhoto} from "../photo/make-photo.ts";
 import {nothings, photoOfNothing} from "../photo/no-label.ts";
 import {runsOf, scoreRuns} from "../photo/score.ts";
 
-const rows = [{kind: "care", text: "MACHINE WASH WARM"}, {kind: "lot", text: "412-0318"}, {kind: "date", text: "0476"}, {kind: "plant", text: "57"}, {kind: "registration", text: "RN 40917"}] as const;
+const rows = [{kind: "care", text: "MACHINE WASH WARM"}, {kind: "lot", text: "412-0318"}, {kind: "date", text: "0476"}, {kind: "plant", text: "PLANT 57"}, {kind: "registration", text: "RN 40917"}] as const;
 const printed = rows.map(({text}) => text);
 let reader: LabelReader;
 let photo: MadePhoto;
