@@ -4,7 +4,7 @@ import type {EntryColumn} from "../../commands/rack/table/column.ts";
 /** What each entry is called on screen. */
 export const entryNames: Readonly<Record<EntryColumn, string>> = {
   garment: "number of the garment", title: "title", maker: "maker", market: "where it was sold", type: "kind of garment", rows: "rows of the label", note: "note",
-  place: "where it is kept", standing: "standing", paid: "paid", asked: "asking", tags: "tags",
+  place: "where it is kept", standing: "standing", paid: "paid", asked: "asking", tags: "tags", size: "size on its tag", measures: "measures",
 };
 
 const words: readonly (readonly [EntryColumn, readonly string[]])[] = [
@@ -20,6 +20,8 @@ const words: readonly (readonly [EntryColumn, readonly string[]])[] = [
   ["paid", ["paid", "cost", "bought for", "purchase price", "buying price"]],
   ["asked", ["asked", "asking", "price", "selling price", "asking price"]],
   ["tags", ["tags", "tag", "labels", "keywords"]],
+  ["size", ["size", "tag size", "tagged"]],
+  ["measures", ["measures", "measurements"]],
 ];
 
 /**

@@ -3,7 +3,7 @@ import {knownMarks, type Book} from "../../../engine/index.ts";
 import {resultColumns} from "../../brief.ts";
 
 /** Columns about the garment and how it is kept; every other one is a mark. */
-export const entryColumns = ["garment", "title", "maker", "market", "type", "rows", "note", "place", "standing", "paid", "asked", "tags"] as const;
+export const entryColumns = ["garment", "title", "maker", "market", "type", "rows", "note", "place", "standing", "paid", "asked", "tags", "size", "measures"] as const;
 export type EntryColumn = (typeof entryColumns)[number];
 
 /** Columns that an export adds, worked out from the rest: they are not read again. */

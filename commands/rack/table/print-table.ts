@@ -1,6 +1,7 @@
 // Garments as a table that reads back to the same garments, with what they were dated to; no cell can run as a formula.
 import {guarded, printCells} from "../../batch/cells.ts";
 import type {Content} from "../../../store/model.ts";
+import {printMeasures} from "../../state/measures-cell.ts";
 import {printRows, printSeen} from "./mark-cell.ts";
 import {printMoney} from "./money-cell.ts";
 import {entryColumns, type EntryColumn} from "./column.ts";
@@ -26,7 +27,7 @@ export function printRecord(content: Content, marks: readonly string[]): string 
   return printCells([...entries, ...seen, ...dating].map(guarded), ",");
 }
 
-function entryCell(name: EntryColumn, {garment, place, standing, paid, asked, tags}: Content): string {
+function entryCell(name: EntryColumn, {garment, place, standing, paid, asked, tags, sizes}: Content): string {
   switch (name) {
     case "rows": return garment.saw.rows ? printRows(garment.saw.rows) : "";
     case "maker": return [garment.maker ?? []].flat().join("|");
@@ -35,6 +36,8 @@ function entryCell(name: EntryColumn, {garment, place, standing, paid, asked, ta
     case "paid": return paid ? printMoney(paid) : "";
     case "asked": return asked ? printMoney(asked) : "";
     case "tags": return tags.join("|");
+    case "size": return sizes?.tag?.text ?? "";
+    case "measures": return sizes ? printMeasures(sizes) : "";
     default: return garment[name] ?? "";
   }
 }

@@ -2,7 +2,10 @@
 import type {Problem} from "../../../engine/index.ts";
 import {printPath} from "../../../rulebooks/place.ts";
 import {checkShape} from "../../../rulebooks/shape.ts";
+import {kindOf} from "../../../state/garment-kind.ts";
+import {readTagSize} from "../../../state/tag-size.ts";
 import {contentSchema, type Content} from "../../../store/model.ts";
+import {readMeasures} from "../../state/measures-cell.ts";
 import {oneOrSeveral} from "../../write-garment.ts";
 import * as say from "../problems.ts";
 import {readRows, readSeen} from "./mark-cell.ts";
@@ -36,6 +39,9 @@ export function readRecord({line, cells}: TableRecord, targets: readonly Target[
     if (value !== undefined) Object.defineProperty(saw, target, {value, enumerable: true, configurable: true, writable: true});
   });
   if (cell("garment") === "") problems.push(say.noNumber(at));
+  const {answer: measures = [], problems: slipsOfTape = []} = readMeasures(seen("measures"), seen("type") || undefined, `${at} measures`);
+  problems.push(...slipsOfTape);
+  const tag = seen("size") === "" ? null : readTagSize(cell("size").slice(0, 200), kindOf(seen("type") || undefined));
   const given = {
     garment: {
       garment: cell("garment") || "?",
@@ -50,6 +56,7 @@ export function readRecord({line, cells}: TableRecord, targets: readonly Target[
     ...(seen("standing") ? {standing: cell("standing").toLowerCase()} : {}),
     paid: money("paid"),
     asked: money("asked"),
+    ...(measures.length > 0 || tag ? {sizes: {measures, tag}} : {}),
     tags: cell("tags").split("|").map((tag) => tag.trim()).filter((tag) => tag !== ""),
   };
   const {fits, problems: slips = []} = checkShape(contentSchema, given, (path) => `${at} ${printPath(path)}`);
