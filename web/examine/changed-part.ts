@@ -11,7 +11,9 @@ type Group = Readonly<Record<string, unknown>>;
  */
 export function changedPart(before: Content, after: Content): string | null {
   const parts = differing(before as unknown as Group, after as unknown as Group, "");
-  return parts.length === 1 ? parts[0]! : null;
+  // A row read from a photo stands in both.
+  const others = parts.filter((part) => part !== "labels");
+  return others.length === 1 && (parts.length === 1 || others[0] === "garment.saw.rows") ? others[0]! : null;
 }
 
 function differing(before: Group, after: Group, path: string): string[] {

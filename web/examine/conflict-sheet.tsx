@@ -37,7 +37,7 @@ export function ConflictSheet({conflict: {now, base}, mine, onSettle, onClose}: 
   );
 }
 
-const partNames: Readonly<Record<string, string>> = {place: "kept where", note: "notes", type: "kind of garment", market: "sold in", garment: "number", rows: "rows of the label"};
+const partNames: Readonly<Record<string, string>> = {place: "kept where", note: "notes", type: "kind of garment", market: "sold in", garment: "number", rows: "rows of the label", labels: "what was read from photos"};
 
 /** The part that clashes as the screen calls it. */
 function sayPart(path: readonly string[]): string {

@@ -1,5 +1,5 @@
 // The label slip: rows as printed, typed or read from a photo; under the characters stands how they are read, other readings one press away.
-import {useState} from "react";
+import {useState, type DragEvent} from "react";
 import {rowsId, writtenRow, type Book, type Finding, type RowText} from "../../engine/index.ts";
 import type {Content} from "../../store/model.ts";
 import {noAids} from "../reader/aids.ts";
@@ -29,7 +29,7 @@ export function LabelSlip({content, finding, books, place, onChange}: SlipProps)
   const rows = slipRows(content);
   const beside = rowsBeside(content);
   const written = rows.map(({seen}) => writtenRow(seen));
-  const [sheet, openSheet] = useState<{photo: string | null} | null>(null);
+  const [sheet, openSheet] = useState<{photo: string | File | null} | null>(null);
   const [aids, setAids] = useState(noAids);
   const write = (next: readonly RowText[]) => onChange((now) => ({...now, garment: withRows(now.garment, next)}));
   const seen = rows.map((row) => row.seen);
@@ -50,8 +50,13 @@ export function LabelSlip({content, finding, books, place, onChange}: SlipProps)
       {away && <button type="button" className="quiet move" title="take away" aria-label={`Take row ${index + 1} away`} onClick={away}>×</button>}
     </>
   );
+  const drop = (event: DragEvent) => {
+    event.preventDefault();
+    const [file] = event.dataTransfer.files;
+    if (file) openSheet({photo: file});
+  };
   return (
-    <section className="slip-part" aria-label="Label slip">
+    <section className="slip-part" aria-label="Label slip" onDragOver={(event) => event.preventDefault()} onDrop={drop}>
       <header><h2>Label slip</h2><span className="quiet">rows of the label, as printed</span></header>
       <div className="slip">
         {rows.map(({from}, index) => {
@@ -75,7 +80,7 @@ export function LabelSlip({content, finding, books, place, onChange}: SlipProps)
       <RowsBeside content={content} beside={beside} onChange={onChange} onReopen={(photo) => openSheet({photo})} />
       <WordOffers content={content} books={books} onChange={onChange} />
       <KindOffers content={content} words={beside.filter(({label, row}) => !content.labels[label]!.rows[row]!.settled?.left).map(({label, row}) => content.labels[label]!.rows[row]!.read.best)} books={books} onChange={onChange} />
-      <p className="quiet">Press a character that is worn. <b>?</b> cannot be read; <b>(3/8)</b> is 3 or 8.</p>
+      <p className="quiet">A photo of the label can be dropped here. Press a character that is worn. <b>?</b> cannot be read; <b>(3/8)</b> is 3 or 8.</p>
       {sheet && <ReadSheet content={content} books={books} first={sheet.photo} place={place} onChange={onChange} onClose={() => openSheet(null)} />}
     </section>
   );

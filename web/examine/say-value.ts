@@ -1,4 +1,7 @@
 // A part of a garment's content in words, for showing two of them side by side.
+import {writtenRow, type RowText} from "../../engine/index.ts";
+import type {LabelReading} from "../../reader/model.ts";
+import {settle} from "../../reader/settle.ts";
 
 /**
  * @example
@@ -12,6 +15,8 @@ export function sayValue(value: unknown): string {
   if ("cents" in value && "currency" in value) return `${(Number(value.cents) / 100).toFixed(2)} ${String(value.currency)}`;
   if ("text" in value) return `${String(value.text)}${"at" in value && value.at ? ` (${String(value.at)})` : ""}`;
   if ("either" in value) return Object.entries(value.either as Readonly<Record<string, number>>).map(([one, weight]) => `${one} (${weight})`).join(" or ");
+  if ("readings" in value) return sayValue(writtenRow(value as RowText));
+  if ("photo" in value && "rows" in value) return (value as LabelReading).rows.filter(({settled}) => !settled?.left).map(({read, settled}) => settle(read, settled).best).join(" | ");
   if ("cells" in value) return (value.cells as readonly unknown[]).map((cell) => (typeof cell === "string" ? cell : `(${sayValue(cell)})`)).join("");
   return Object.entries(value).map(([key, part]) => `${key}: ${sayValue(part)}`).join(", ");
 }

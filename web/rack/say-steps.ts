@@ -1,4 +1,5 @@
 // What changed from one step of a garment's history to the next, each change a sentence.
+import {writtenRow, type RowText} from "../../engine/index.ts";
 import type {Content} from "../../store/model.ts";
 import {same} from "../offline/merge.ts";
 import {sayMoney} from "./say.ts";
@@ -33,6 +34,7 @@ export function sayChanges(before: Content | null, after: Content, markName: (id
     if (count > 0) said.push(`${count === 1 ? "a photo" : `${count} photos`} ${came ? "added" : "taken away"}`);
   }
   if (photos.length === 0 && !same(before.photos, after.photos)) said.push("captions or places of photos changed");
+  said.push(...comeAndGone(before.labels.map(({photo}) => photo), after.labels.map(({photo}) => photo)).map(([, came]) => (came ? "a label read from a photo" : "what was read from a photo taken away")));
   tell("dated", before.dating?.words ?? "", after.dating?.words ?? "");
   return said;
 }
@@ -52,6 +54,7 @@ function sayValue(value: unknown): string {
   if (Array.isArray(value)) return value.map(sayValue).join(" | ");
   if (typeof value !== "object") return String(value);
   if ("either" in value) return Object.entries(value.either as Record<string, number>).map(([one, weight]) => `${one} (${weight})`).join(" or ");
+  if ("readings" in value) return writtenRow(value as RowText).text;
   if ("cells" in value) return (value.cells as unknown[]).map(sayValue).join("");
   return "text" in value ? String(value.text) : JSON.stringify(value);
 }

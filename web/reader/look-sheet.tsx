@@ -69,7 +69,7 @@ export function LookSheet({title, photo, size, quad, aids, onAids, onClose}: Loo
         {tick("negative", "dark for light")}
         <Button look="quiet" onClick={() => onAids(noAids)}>As it is</Button>
       </div>
-      <p className="quiet">For your eyes only: the reader is given the photo as it was taken. Ink that has faded from a label often stays in the blue or the red.</p>
+      <p className="quiet">For your eyes only: the reader is given the photo as it was taken. Try one colour alone: faded ink may show in one and not in another.</p>
     </Dialog>
   );
 }

@@ -22,8 +22,8 @@ import {useReading, type Frame} from "./use-reading.ts";
 export interface ReadSheetProps {
   readonly content: Content;
   readonly books: readonly Book[];
-  /** A photo to begin with; null: one is to be taken or chosen. */
-  readonly first: string | null;
+  /** A photo to begin with, by its hash or as a file; null: one is to be taken or chosen. */
+  readonly first: string | File | null;
   /** Name of the place that a photo taken here shows. */
   readonly place: string;
   onChange(change: (content: Content) => Content): void;
@@ -32,7 +32,7 @@ export interface ReadSheetProps {
 }
 
 export function ReadSheet({content, books, first, place, onChange, onClose}: ReadSheetProps) {
-  const [photo, setPhoto] = useState(first);
+  const [photo, setPhoto] = useState(typeof first === "string" ? first : null);
   const [pixels, setPixels] = useState<PhotoPixels | null>(null);
   const [frame, setFrame] = useState<Frame | null>(null);
   const [straight, setStraight] = useState(false);
@@ -63,6 +63,7 @@ export function ReadSheet({content, books, first, place, onChange, onClose}: Rea
     onChange((now) => withPhoto(now, taken.photo, place));
     setPhoto(taken.photo);
   };
+  useEffect(() => void (first instanceof File && take(first)), []);
   const turn = frame?.turn ?? reading?.turn ?? 0;
   const outline = frame?.outline !== undefined ? frame.outline : (reading?.outline ?? null);
   const shownOutline = outline ?? (pixels && wholePhoto(pixels.size, turn));

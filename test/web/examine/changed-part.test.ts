@@ -11,6 +11,7 @@ test.each([
   ["its title", {...content, garment: {...garment, title: "Trousers, worn"}}, "garment.title"],
   ["a row", {...content, garment: {...garment, saw: {...garment.saw, rows: ["412-"]}}}, "garment.saw.rows"],
   ["a mark that is taken away", {...content, garment: {...garment, saw: {rows: ["412"]}}}, "garment.saw.label"],
+  ["a row that was read from a photo", {...content, labels: [{photo: "a"}] as never, garment: {...garment, saw: {...garment.saw, rows: ["412-"]}}}, "garment.saw.rows"],
   ["two things", {...content, place: "attic", garment: {...garment, title: "Jacket"}}, null],
   ["nothing", {...content}, null],
 ])("%s", (_, after, part) => expect(changedPart(content, after)).toBe(part));

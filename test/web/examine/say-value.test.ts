@@ -8,5 +8,7 @@ test.each([
   [["412-0318", {text: "3 8", at: "back"}], "412-0318; 3 8 (back)"],
   [{either: {green: 75, blue: 25}}, "green (75) or blue (25)"],
   [{cells: ["3", " ", {either: {8: 80, 3: 20}}]}, "3 (3 (20) or 8 (80))"],
+  [{readings: [{text: "3 3", weight: 0.2}, {text: "3 8", weight: 0.7}], none: 0.1, at: "back"}, "3 8 (back)"],
+  [{photo: "ab", reader: "made up", rows: [{read: {best: "3 8"}, settled: null}, {read: {best: "WASH"}, settled: {text: null, places: {}, left: true}}]}, "3 8"],
   [{photo: "ab", caption: ""}, "photo: ab, caption: nothing"],
 ])("%j is said %s", (value, words) => expect(sayValue(value)).toBe(words));

@@ -58,3 +58,24 @@ test("a side that changed nothing adds nothing, whatever the other did", () => {
     }),
   );
 });
+
+test("one measures while another looks it over, and nothing clashes", () => {
+  const length = (point: string, typed: string) => ({point, length: {typed, unit: "in" as const}});
+  const flaw = (place: string) => ({kind: "hole", place, side: "front" as const, x: null, y: null, size: null, severity: "plain" as const, mended: false, note: ""});
+  const looked = contentSchema.parse({...base, sizes: {measures: [length("waist", "17")]}, state: {wear: "light", flaws: [flaw("left knee")]}});
+  const mine: Content = {...looked, sizes: {...looked.sizes!, measures: [length("waist", "17"), length("hip", "21")]}, state: {...looked.state!, flaws: [flaw("left knee"), flaw("seat")]}};
+  const theirs: Content = {...looked, sizes: {...looked.sizes!, measures: [length("waist", "17"), length("inseam", "32")]}, state: {...looked.state!, clean: "washed", flaws: []}};
+  const {content, clashes} = mergeContent(looked, mine, theirs);
+  expect(clashes).toEqual([]);
+  expect(content.sizes!.measures.map(({point}) => point).sort()).toEqual(["hip", "inseam", "waist"]);
+  expect(content.state).toMatchObject({clean: "washed", wear: "light", flaws: [{place: "seat"}]});
+});
+
+test("a length that both laid anew is asked about, and their answer keeps what only I laid", () => {
+  const length = (point: string, typed: string) => ({point, length: {typed, unit: "in" as const}});
+  const laid = (...measures: ReturnType<typeof length>[]): Content => contentSchema.parse({...base, sizes: {measures}});
+  const {content, clashes} = mergeContent(laid(length("waist", "17")), laid(length("waist", "16 3/4"), length("hip", "21")), laid(length("waist", "17 1/4")));
+  expect(clashes.map(({path}) => path)).toEqual([["sizes", "measures"]]);
+  expect(content.sizes!.measures).toEqual([length("waist", "16 3/4"), length("hip", "21")]);
+  expect(takeTheirs(content, clashes[0]!).sizes!.measures).toEqual([length("waist", "17 1/4"), length("hip", "21")]);
+});

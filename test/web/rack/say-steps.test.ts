@@ -17,6 +17,12 @@ test("each change is a sentence, with what was and what is", () => {
   expect(said).toHaveLength(7);
 });
 
+test("a label read from a photo is said in words, its rows by their likeliest reading", () => {
+  const rows = [{readings: [{text: "3 8 21", weight: 0.9}, {text: "3 3 21", weight: 0.1}], none: 0}, {readings: [{text: "418", weight: 1}], none: 0}];
+  const after: Content = {...before, garment: {...before.garment, saw: {...before.garment.saw, rows}}, labels: [{photo: "a".repeat(64), reader: "made up", outline: null, turn: 0, rows: []}]};
+  expect(sayChanges(before, after, name)).toEqual(["rows: 3 8 21 → 3 8 21 | 418", "a label read from a photo"]);
+});
+
 test("nothing is said when nothing changed, and the first step counts its marks", () => {
   expect(sayChanges(before, structuredClone(before), name)).toEqual([]);
   expect(sayChanges(null, before, name)).toEqual(["2 marks noted"]);
