@@ -60,7 +60,7 @@ export function ExamineScreen() {
     change(latest.current);
   };
   /** To the last row of the label, which is begun when there is none. */
-  const toRows = () => ((garment.saw.rows?.length ?? 0) === 0 ? addRow() : setTimeout(() => document.querySelector<HTMLInputElement>(".slip-row input")?.focus(), 60));
+  const toRows = () => ((garment.saw.rows?.length ?? 0) === 0 ? addRow() : setTimeout(() => document.querySelector<HTMLElement>(".slip-row input, .slip-row .sign")?.focus(), 60));
   const addRow = () => {
     setGarment({...garment, saw: {...garment.saw, rows: [...(garment.saw.rows ?? []), ""]} as typeof garment.saw});
     setTimeout(() => document.querySelector<HTMLInputElement>(".slip-row:last-of-type input")?.focus(), 60);
