@@ -1,4 +1,5 @@
 // Merges two changes of one garment that started from the same content: what only one side touched is taken, what both touched is asked.
+import type {Measure} from "../../state/model.ts";
 import type {Content} from "../../store/model.ts";
 
 /** A part that both sides changed, each in their own way. */
@@ -18,7 +19,7 @@ export interface Merged {
 type Group = Readonly<Record<string, unknown>>;
 
 /**
- * Merges part by part: details of the garment and each mark for themselves, photos and tags one by one.
+ * Merges part by part: details of the garment, each mark, length and answer for themselves; photos, tags and flaws one by one.
  * @param base  what both started from; null when that is no longer known, and then everything that differs is a clash
  * @example
  * mergeContent(base, {...base, place: "bench"}, {...base, tags: ["sold?"]}).clashes // -> []
@@ -57,9 +58,25 @@ function mergeValue(base: unknown, mine: unknown, theirs: unknown, path: readonl
   if (same(base, mine)) return theirs;
   const part = path.join(".");
   if (part === "garment" || part === "garment.saw") return mergeGroup(isGroup(base) ? base : null, mine as Group, theirs as Group, path, clashes);
-  if (part === "tags" || part === "photos") return mergeList(base, mine as readonly unknown[], theirs as readonly unknown[]);
+  // One measures while another looks it over: each length, each flaw and each answer is a part of its own.
+  if ((part === "sizes" || part === "state") && isGroup(mine) && isGroup(theirs)) return mergeGroup(isGroup(base) ? base : null, mine, theirs, path, clashes);
+  if (part === "sizes.measures") return mergeMeasures(base, mine as readonly Measure[], theirs as readonly Measure[], path, clashes);
+  if (lists.includes(part)) return mergeList(base, mine as readonly unknown[], theirs as readonly unknown[]);
   clashes.push({path, mine, theirs});
   return mine;
+}
+
+/** Parts that are lists of things, which come and go one by one. */
+const lists: readonly string[] = ["tags", "photos", "state.flaws", "state.alterations", "state.missing", "state.fading"];
+
+// Point by point; where both laid one anew, both whole lists are offered, each with all that only one side touched.
+function mergeMeasures(base: unknown, mine: readonly Measure[], theirs: readonly Measure[], path: readonly string[], clashes: Clash[]): readonly Measure[] {
+  const byPoint = (list: readonly Measure[]) => Object.fromEntries(list.map((one) => [one.point, one]));
+  const inner: Clash[] = [];
+  const merged = mergeGroup(Array.isArray(base) ? byPoint(base as Measure[]) : {}, byPoint(mine), byPoint(theirs), path, inner);
+  const list = Object.values(merged) as Measure[];
+  if (inner.length > 0) clashes.push({path, mine: list, theirs: Object.values(inner.reduce((group, clash) => put(group, clash.path.slice(path.length), clash.theirs), merged as Group))});
+  return list;
 }
 
 // In a list things are added and taken away one by one: mine, less what they took away, and then what they added.

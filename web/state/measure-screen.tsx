@@ -4,7 +4,7 @@ import {Link, useLocation, useParams} from "wouter";
 import {garmentKinds, kindNames, kindOf} from "../../state/garment-kind.ts";
 import {gradeOf} from "../../state/grade.ts";
 import {ConflictSheet} from "../examine/conflict-sheet.tsx";
-import {KeysSheet, useKeys} from "../examine/keys.tsx";
+import {useKeys} from "../examine/keys.tsx";
 import {SavingNote} from "../examine/saving-note.tsx";
 import {useGarment} from "../examine/use-garment.ts";
 import {BarNote} from "../ui/bar-note.tsx";
@@ -14,6 +14,7 @@ import {Cautions} from "./cautions.tsx";
 import {FitSection} from "./fit-section.tsx";
 import {FlawSection} from "./flaw-section.tsx";
 import {GradeBand} from "./grade-band.tsx";
+import {MeasureKeys} from "./measure-keys.tsx";
 import {MeasureSection} from "./measure-section.tsx";
 import {TagSection} from "./tag-section.tsx";
 import {useGradeRule} from "./use-grade-rule.ts";
@@ -51,6 +52,7 @@ export function MeasureScreen() {
           </select>
         </label>
       </p>
+      {id === null && open.ready && <p className="hang-line"><Button look="main" onClick={open.hang}>Hang it on the rack</Button> <span className="quiet">Until then it is kept on this device.</span></p>}
       {open.ready && (
         <>
           <div className="measure-head">
@@ -68,7 +70,7 @@ export function MeasureScreen() {
       <Cautions content={content} />
       {open.conflict && !later && <ConflictSheet conflict={open.conflict} mine={content} onSettle={open.settle} onClose={() => setLater(true)} />}
       {open.conflict && later && <p className="newer"><Button look="quiet" onClick={() => setLater(false)}>Somebody else saved this garment, too: put both together</Button></p>}
-      {keys && <KeysSheet onClose={() => showKeys(false)} />}
+      {keys && <MeasureKeys onClose={() => showKeys(false)} />}
     </main>
   );
 }

@@ -18,8 +18,8 @@ export function StateLine({content, id}: {readonly content: Content; readonly id
   const odd = useMemo(() => (sizes ? oddSizes(tagChecks(kind, sizes, state)) : []), [kind, sizes, state]);
   const measured = sizes ? measuredOf(kind, sizes) : [];
   return (
-    <section aria-label="Measures and state" className="state-line">
-      <header><h2>Measures and state</h2><Link href={id ? `/measure/${id}` : "/measure"}>Measure and look over</Link></header>
+    <section aria-label="Measures and state" className="state-line details">
+      <header><h2>Measures and state</h2><Link className="quiet" href={id ? `/measure/${id}` : "/measure"}>Measure and look over</Link></header>
       {odd.map(({id: mark, says, probability}) => <p key={mark} className="odd-box"><b>Odd, by the tape.</b> {capital(says)} ({sayOdds(probability)}). It does not move the date.</p>)}
       {state && <p>{gradeOf(state, rule).sentence}</p>}
       {measured.length > 0 && <p className="quiet">{measured.slice(0, 4).map(({point, whole}) => `${point.name} ${sayMm(whole.mm, whole.unit)}`).join(", ")}{measured.length > 4 ? ` and ${measured.length - 4} more` : ""}.</p>}
