@@ -1,5 +1,5 @@
 // What each field of a label's rows can print, by the book: dates in every month of a scheme, listed codes, figures.
-import {loneScheme, type Book} from "../../../engine/index.ts";
+import {loneScheme, monthIndex, type Book} from "../../../engine/index.ts";
 import type {LayoutRow} from "../../../engine/rule/schema.ts";
 import type {PartText, ReadyScheme} from "../../../engine/scheme/scheme.ts";
 import type {Stated} from "../../../engine/scheme/stated.ts";
@@ -49,6 +49,9 @@ export function fieldPrint(book: Book, field: FieldName, schemes: readonly strin
 
 const known = new WeakMap<Book, Map<string, readonly FieldText[]>>();
 
+/** From 1900 to 2049: two figures of a year then mean one year. */
+const years = {from: monthIndex(0), until: monthIndex(150 * 12 - 1)};
+
 /** Every code that some month of the schemes' windows can have printed, with its gaps and without them. */
 function dateTexts(book: Book, schemes: readonly string[]): readonly FieldText[] {
   let byScheme = known.get(book);
@@ -56,7 +59,7 @@ function dateTexts(book: Book, schemes: readonly string[]): readonly FieldText[]
   const all = new Map<string, number>();
   for (const id of schemes) {
     let texts = byScheme.get(id);
-    if (!texts) byScheme.set(id, (texts = printable(loneScheme(book.schemes[id]!))));
+    if (!texts) byScheme.set(id, (texts = printable(loneScheme(book.schemes[id]!, years))));
     for (const {text, cost} of texts) all.set(text, Math.min(cost, all.get(text) ?? Infinity));
   }
   return [...all].map(([text, cost]) => ({text, cost}));

@@ -16,7 +16,7 @@ describe("label kinds", () => {
     expect(kinds.some(({kind}) => kind === null)).toBe(true);
   });
   it("are told apart by the order of fields", () => {
-    expect(odds(["3 8 21"])[0]!.kind).toBe("green-satin");
+    expect(odds(["3 8 21", "412-0318"]).slice(0, 2).map(({kind}) => kind).sort()).toEqual(["green-satin", "plain-white"]);
     expect(odds(["214 3 8 5", "412-0517"])[0]!.kind).toBe("blue-nylon");
   });
   it("are moved by the words beside the codes: washing words are not as old as a label that had none", () => {
@@ -27,7 +27,7 @@ describe("label kinds", () => {
   });
   it("take rows as a reader sees them", () => {
     const kinds = odds([{readings: [{text: "412-0318", weight: 0.6}, {text: "412-0316", weight: 0.2}], none: 0.2}, {readings: [{text: "3 8 21", weight: 0.5}, {text: "38 21", weight: 0.4}], none: 0.1}]);
-    expect(kinds[0]!.kind).toBe("green-satin");
+    expect(kinds.slice(0, 2).map(({kind}) => kind).sort()).toEqual(["green-satin", "plain-white"]);
   });
   it("are not guessed from words alone or from nothing", () => {
     expect(odds(["MACHINE WASH WARM", "100% COTTON"])).toEqual([]);
