@@ -31,7 +31,7 @@ function examplesOf(text: string): string[][] {
   );
 }
 
-const files = ["engine", "rulebooks", "commands", "state"].flatMap((folder) => filesBelow(folder, [".ts"])).filter((path) => readPage(path).includes("@example"));
+const files = ["engine", "rulebooks", "commands", "state", "worth"].flatMap((folder) => filesBelow(folder, [".ts"])).filter((path) => readPage(path).includes("@example"));
 
 test("there are examples", () => expect(files.length).toBeGreaterThan(8));
 

@@ -39,6 +39,6 @@ function monthsKnown(years: PriceIndex["years"]): {first: MonthIndex; last: Mont
 /**
  * An amount in the money of another time, not rounded: the index now over the index then.
  * @example
- * inMoneyOf(100, 82.4, 304.702) // -> 369.78 (100 dollars of 1980 in 2023)
+ * Math.round(inMoneyOf(100, 82.4, 304.702)) // -> 370
  */
 export const inMoneyOf = (amount: number, then: number, now: number): number => (amount * now) / then;

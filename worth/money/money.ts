@@ -15,7 +15,7 @@ export function divideHalfEven(dividend: bigint, divisor: bigint): bigint {
 /**
  * A share of an amount, exactly: the share is taken as the decimal number that it prints as, so 0.15 is 15/100 and not the nearest binary fraction.
  * @example
- * shareOf(50, 0.15) // -> 8, since 7.5 goes to the even neighbour
+ * shareOf(50, 0.15) // -> 8
  */
 export function shareOf(cents: number, share: number): number {
   const {whole, scale} = decimalOf(share);
