@@ -2,6 +2,8 @@
 import {writtenRow, type RowText} from "../../engine/index.ts";
 import type {LabelReading} from "../../reader/model.ts";
 import {settle} from "../../reader/settle.ts";
+import {sayFlaw} from "../../state/grade.ts";
+import type {Flaw} from "../../state/model.ts";
 
 /**
  * @example
@@ -15,6 +17,9 @@ export function sayValue(value: unknown): string {
   if ("cents" in value && "currency" in value) return `${(Number(value.cents) / 100).toFixed(2)} ${String(value.currency)}`;
   if ("text" in value) return `${String(value.text)}${"at" in value && value.at ? ` (${String(value.at)})` : ""}`;
   if ("either" in value) return Object.entries(value.either as Readonly<Record<string, number>>).map(([one, weight]) => `${one} (${weight})`).join(" or ");
+  if ("typed" in value && "unit" in value) return `${String(value.typed)} ${String(value.unit)}`;
+  if ("point" in value && "length" in value) return `${String(value.point)} ${sayValue(value.length)}`;
+  if ("severity" in value && "mended" in value) return sayFlaw(value as Flaw);
   if ("readings" in value) return sayValue(writtenRow(value as RowText));
   if ("photo" in value && "rows" in value) return (value as LabelReading).rows.filter(({settled}) => !settled?.left).map(({read, settled}) => settle(read, settled).best).join(" | ");
   if ("cells" in value) return (value.cells as readonly unknown[]).map((cell) => (typeof cell === "string" ? cell : `(${sayValue(cell)})`)).join("");

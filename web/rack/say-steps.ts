@@ -2,6 +2,7 @@
 import {writtenRow, type RowText} from "../../engine/index.ts";
 import type {Content} from "../../store/model.ts";
 import {same} from "../offline/merge.ts";
+import {sayStateChanges} from "../state/say-changes.ts";
 import {sayMoney} from "./say.ts";
 
 const entries = {title: "title", maker: "maker", market: "market", type: "kind", note: "note", garment: "number"} as const;
@@ -35,6 +36,7 @@ export function sayChanges(before: Content | null, after: Content, markName: (id
   }
   if (photos.length === 0 && !same(before.photos, after.photos)) said.push("captions or places of photos changed");
   said.push(...comeAndGone(before.labels.map(({photo}) => photo), after.labels.map(({photo}) => photo)).map(([, came]) => (came ? "a label read from a photo" : "what was read from a photo taken away")));
+  said.push(...sayStateChanges(before, after));
   tell("dated", before.dating?.words ?? "", after.dating?.words ?? "");
   return said;
 }
