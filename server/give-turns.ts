@@ -9,5 +9,13 @@ export function giveTurns(store: Store): Store {
       await setImmediate();
       return store.walk(after, limit);
     },
+    async findSales(query) {
+      await setImmediate();
+      return store.findSales(query);
+    },
+    async walkSales(after, limit) {
+      await setImmediate();
+      return store.walkSales(after, limit);
+    },
   };
 }

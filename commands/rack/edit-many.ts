@@ -2,6 +2,8 @@
 import {z} from "zod";
 import {contentSchema, recordSchema, type Content, type GarmentRecord} from "../../store/model.ts";
 import type {Problem} from "../../engine/index.ts";
+import {digitsOf} from "../../worth/index.ts";
+import {unknownCurrency} from "../worth/problems.ts";
 import * as say from "./problems.ts";
 import {rackCommand, unfit} from "./rack-command.ts";
 
@@ -35,6 +37,7 @@ export const editMany = rackCommand({
       if (missing.length > 0) return {refused: "unknown", problems: missing.map(say.noGarment)};
       const edited = (found as GarmentRecord[]).map((record) => ({record, content: changed(record.content, change)}));
       const problems: Problem[] = edited.flatMap(({content}) => (content.tags.length > mostTags ? [say.tooManyTags(content.garment.garment, mostTags)] : []));
+      if (change.asked && digitsOf(change.asked.currency) === null) problems.push(unknownCurrency("change.asked", change.asked.currency));
       if (problems.length > 0) return unfit(problems);
       const moved = edited.filter(({record, content}) => JSON.stringify(content) !== JSON.stringify(record.content));
       const saved = await store.saveAll(moved.map(({record: {id, rev}, content}) => ({id, base: rev, content, who, what: "changed with others", at})));

@@ -3,6 +3,8 @@ import {z} from "zod";
 import type {Problem} from "../../engine/index.ts";
 import {contentSchema, moneySchema, recordSchema, type Content} from "../../store/model.ts";
 import type {Store} from "../../store/store.ts";
+import {moneyProblems} from "../worth/check-money.ts";
+import {lastDay} from "../worth/last-day.ts";
 import * as say from "./problems.ts";
 import type {Rack} from "./rack.ts";
 import {rackCommand, unfit} from "./rack-command.ts";
@@ -98,7 +100,7 @@ function targetsOf({names}: Table, mapping: Readonly<Record<string, string>> = {
 const samplesOf = ({records}: Table, column: number) => records.slice(0, 50).map(({cells}) => cells[column]!).filter((cell) => cell.trim() !== "").slice(0, 3);
 
 /** Marks must be known, numbers free, photos there. */
-async function checkAll(read: readonly ReadContent[], {world, store}: Rack): Promise<ReadContent[]> {
+async function checkAll(read: readonly ReadContent[], {world, store, now}: Rack): Promise<ReadContent[]> {
   const slipsOf = markChecker(world);
   const first = new Map<string, number>();
   const checked: ReadContent[] = [];
@@ -114,7 +116,7 @@ async function checkAll(read: readonly ReadContent[], {world, store}: Rack): Pro
     if (first.has(number)) problems.push(say.numberTwice(at, number, `line ${first.get(number)}`));
     else first.set(number, line);
     if (await store.byNumber(number)) problems.push(say.numberTaken(at, number));
-    problems.push(...(await missingPhotos(content, store, at)));
+    problems.push(...moneyProblems(content, null, lastDay(now)).map((problem) => ({...problem, at: `${at} ${problem.at}`})), ...(await missingPhotos(content, store, at)));
     checked.push(problems.length > 0 ? {line, problems} : one);
   }
   return checked;

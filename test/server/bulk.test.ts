@@ -7,6 +7,14 @@ const lines = async (response: Response) => (await response.text()).trimEnd().sp
 
 const some = (t: TestApp, n: number) => Promise.all(Array.from({length: n}, (_, i) => t.add(String(i + 1))));
 
+test("a price in a currency that is none is refused for all of them", async () => {
+  const t = testApp();
+  const {id} = await t.add("1");
+  const refused = await t.expectJson<{problems: {code: string}[]}>(422, "POST", "/api/rack/edit", {ids: [id], change: {asked: {cents: 5, currency: "ABC"}}});
+  expect(refused.problems.map(({code}) => code)).toEqual(["money/unknown-currency"]);
+  expect(await t.expectJson(200, "GET", `/api/garments/${id}`)).toMatchObject({rev: 1});
+});
+
 test("many garments are edited in one step", async () => {
   const t = testApp();
   const ids = (await some(t, 5)).map(({id}) => id);

@@ -137,3 +137,12 @@ test("ten thousand lines are taken over in one step", async () => {
   const again = await t.expectJson<Imported>(422, "POST", "/api/rack/import", csv(`garment\n${Array.from({length: 50_001}, (_, i) => i).join("\n")}`, {try: false}));
   expect(again.problems.map(({code}) => code)).toEqual(["rack/too-many-lines"]);
 });
+
+test("money that cannot be stops a list of garments, by line", async () => {
+  const t = testApp();
+  const line = (number: string, more: object) => JSON.stringify({garment: {garment: number, saw: {}}, ...more});
+  const text = [line("1", {}), line("2", {paid: {cents: 5, currency: "ABC"}}), line("3", {standing: "sold", money: {sold: {on: "2031-01-01", price: {cents: 100, currency: "USD"}}}})].join("\n");
+  const refused = await t.expectJson<Imported>(422, "POST", "/api/rack/import", {format: "jsonl", text, try: false});
+  expect(refused.problems.map(({at, code}) => `${at} ${code}`)).toEqual(["line 2 paid money/unknown-currency", "line 3 money.sold.soldOn sale/later"]);
+  expect(await total(t)).toBe(0);
+});
