@@ -1,12 +1,14 @@
 // Sentences of an answer, plain as a dealer would say them.
 import type {PriceRange} from "./answer.ts";
+import {digitsOf} from "./money/currencies.ts";
 import {printMoney} from "./money/money.ts";
 
 /** Two or three figures are all that a price by comparison can carry: 1,237.40 is said as 1,240. */
 export function roughly(cents: number, currency: string): string {
   if (cents === 0) return printMoney(0, currency);
   const step = 10 ** Math.max(0, Math.floor(Math.log10(Math.abs(cents))) - 2);
-  const unit = Math.max(step, Math.abs(cents) >= 2000 ? 100 : 1);
+  const whole = 10 ** (digitsOf(currency) ?? 2);
+  const unit = Math.abs(cents) >= 20 * whole ? Math.max(step, whole) : step;
   return printMoney(Math.round(cents / unit) * unit, currency);
 }
 

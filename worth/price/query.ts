@@ -33,7 +33,8 @@ const trifle = 1e-4;
 export function queryOf(columns: Columns, subject: Subject): Query | null {
   const kind = columns.kinds.find(subject.kind);
   if (kind < 0 || columns.kindRows[kind]!.end === 0) return null;
-  const times = subject.years ? timesOf(subject.years) : usualTimes(columns, kind);
+  const known = subject.years?.shares.some((share) => share > 0) ? subject.years : null;
+  const times = known ? timesOf(known) : usualTimes(columns, kind);
   const makers = makersOf(subject);
   return {
     kind,
@@ -41,7 +42,7 @@ export function queryOf(columns: Columns, subject: Subject): Query | null {
     grade: subject.grade === null ? 0 : grades.indexOf(subject.grade) + 1,
     size: subject.size,
     possible: times.flatMap(({chance, years}) => makers.map(({maker, probability}) => ({chance: chance * probability, years, month: middleOf(years), maker: columns.makers.find(maker), makerName: maker}))),
-    timeUnknown: subject.years === null,
+    timeUnknown: known === null,
   };
 }
 

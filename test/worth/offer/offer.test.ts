@@ -1,9 +1,9 @@
 // Offers: the margin is kept to the cent, and nothing moves the wrong way.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {termsSchema, type Terms} from "../../worth/model.ts";
-import {shareOf} from "../../worth/money/money.ts";
-import {highestToPay, lowestToSell, offerFor, profitOf} from "../../worth/offer/offer.ts";
+import {termsSchema, type Terms} from "../../../worth/model.ts";
+import {shareOf} from "../../../worth/money/money.ts";
+import {highestToPay, lowestToSell, offerFor, profitOf} from "../../../worth/offer/offer.ts";
 
 const terms = fc.record({
   margin: fc.integer({min: 0, max: 60}).map((n) => n / 100), feeShare: fc.integer({min: 0, max: 20}).map((n) => n / 100), feeFixed: fc.nat(500), postage: fc.nat(2000), taxShare: fc.integer({min: 0, max: 19}).map((n) => n / 100),

@@ -1,7 +1,7 @@
 // Money laws: nothing is lost, nothing is made, and halves go to the even neighbour.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {dividedBy, divideHalfEven, parseMoney, printMoney, shareOf, split} from "../../worth/money/money.ts";
+import {dividedBy, divideHalfEven, parseMoney, printMoney, shareOf, split} from "../../../worth/money/money.ts";
 
 const cents = fc.integer({min: -1e12, max: 1e12});
 const share = fc.integer({min: 0, max: 1_000_000}).map((n) => n / 1_000_000);

@@ -1,9 +1,9 @@
 // Which sales count: those that can, in money of today; the others are counted with the reason.
 import {expect, test} from "vitest";
-import {cpiUs} from "../../worth/index/cpi-us.ts";
-import {makeComparables} from "../../worth/index.ts";
-import {saleSchema, type Sale} from "../../worth/model.ts";
-import {close} from "../helper/close.ts";
+import {cpiUs} from "../../../worth/index/cpi-us.ts";
+import {makeComparables} from "../../../worth/index.ts";
+import {saleSchema, type Sale} from "../../../worth/model.ts";
+import {close} from "../../helper/close.ts";
 
 let made = 0;
 const kept = (over: Partial<Sale>, more: {removed?: boolean; garment?: string} = {}) => ({

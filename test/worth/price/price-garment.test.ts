@@ -1,9 +1,9 @@
 // The price of a garment: the laws it keeps, what it says when sales are few, and how it follows the date.
 import {expect, test} from "vitest";
-import {makeComparables, neededLike, priceGarment, worthAnswerSchema, type Subject} from "../../worth/index.ts";
-import {termsSchema} from "../../worth/model.ts";
-import {close} from "../helper/close.ts";
-import {marketDay, marketOf, subjectOf} from "./simulate/market.ts";
+import {makeComparables, neededLike, priceGarment, worthAnswerSchema, type Subject} from "../../../worth/index.ts";
+import {termsSchema} from "../../../worth/model.ts";
+import {close} from "../../helper/close.ts";
+import {marketDay, marketOf, subjectOf} from "../simulate/market.ts";
 
 const sales = marketOf({sales: 900, seed: 21});
 const terms = termsSchema.parse({currency: "EUR"});
@@ -101,4 +101,10 @@ test("looking is worth money only where it can turn the decision", () => {
 
 test("terms in another currency than the sales are a fault of the caller", () => {
   expect(() => priceGarment(comparables, subject, {terms: termsSchema.parse({currency: "USD"})})).toThrow("terms in USD, sales in EUR");
+});
+
+test("a date without any likely year counts as unknown, and is said so", () => {
+  const {enough, method, looks} = priceGarment(comparables, {...subject, years: {first: 1960, shares: [0, 0]}}, {terms, asked: 9_000});
+  expect([enough, looks]).toEqual([true, null]);
+  expect(method.words.join(" ")).toContain("Nothing is known of when it was made");
 });

@@ -1,11 +1,11 @@
 // Lots: a sum spreads as a sum does, what nobody looked at adds doubt of its own, and the asked price is shared out to the cent.
 import {expect, test} from "vitest";
-import {lotAnswerSchema, makeComparables, priceGarment, priceLot} from "../../worth/index.ts";
-import {sumOfDraws} from "../../worth/lot/sum.ts";
-import {termsSchema} from "../../worth/model.ts";
-import {close} from "../helper/close.ts";
-import {seeded} from "../simulate/random.ts";
-import {marketDay, marketOf, subjectOf} from "./simulate/market.ts";
+import {lotAnswerSchema, makeComparables, priceGarment, priceLot} from "../../../worth/index.ts";
+import {sumOfDraws} from "../../../worth/lot/sum.ts";
+import {termsSchema} from "../../../worth/model.ts";
+import {close} from "../../helper/close.ts";
+import {seeded} from "../../simulate/random.ts";
+import {marketDay, marketOf, subjectOf} from "../simulate/market.ts";
 
 const die = {steps: [100, 200, 300, 400, 500, 600], sampled: true};
 

@@ -1,8 +1,8 @@
 // The shop's books: sums that a dealer can check with a pencil, months without holes, currencies apart.
 import fc from "fast-check";
 import {expect, test} from "vitest";
-import {bookTheShop, shopBooksSchema, type ShopGarment} from "../../worth/index.ts";
-import {moneyStorySchema} from "../../worth/model.ts";
+import {bookTheShop, shopBooksSchema, type ShopGarment} from "../../../worth/index.ts";
+import {moneyStorySchema} from "../../../worth/model.ts";
 
 const usd = (cents: number) => ({cents, currency: "USD"});
 const today = "2026-06-01";
