@@ -20,7 +20,7 @@ export const wordsOnLabel = rackCommand({
   output: z.strictObject({marks: z.array(suggestionSchema), kinds: z.array(kindOddsSchema).describe("likeliest first; odds add up to 1"), sizes: z.array(tagSizeSchema)}),
   async run({rows, makers, place}, {world}) {
     if (rows.every((row) => row.trim() === "")) return unfit([say.noRowsGiven()]);
-    const sizes = findSizes(rows).map(({row: _, ...size}) => size);
+    const sizes = findSizes(rows).map(({text, waist, inseam, chest, neck}) => ({text, waist, inseam, chest, neck}));
     return {answer: {marks: suggestMarks(rows, world, {makers, place}), kinds: suggestKinds(rows, world, makers.length > 0 ? {makers} : {}), sizes}};
   },
 });

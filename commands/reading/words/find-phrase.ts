@@ -43,11 +43,11 @@ export function plainLetters(text: string): string {
  * @source edit distance with a free start: Sellers 1980, Journal of Algorithms 1:359-373 (from memory); costs and limits own choice
  */
 export function findPhrase(phrase: string, row: BareRow): Found | null {
-  const wanted = bareRow(phrase).bare;
+  const wanted = barePhrase(phrase);
   const {bare} = row;
   if (wanted === "" || bare.length < wanted.length - 2) return null;
   const allowed = mostCost(wanted.length);
-  let costs = new Array<number>(bare.length + 1).fill(0);
+  let costs = Array.from({length: bare.length + 1}, () => 0);
   let starts = costs.map((_, j) => j);
   for (let i = 1; i <= wanted.length; i++) {
     const nextCosts = [i * gapCost];
@@ -71,6 +71,15 @@ export function findPhrase(phrase: string, row: BareRow): Found | null {
     best = {from, until, cost, likeness: Math.max(0, 1 - cost / wanted.length), read: row.text.slice(from, until)};
   }
   return best;
+}
+
+const barePhrases = new Map<string, string>();
+
+/** Phrases come from lists, again and again. */
+function barePhrase(phrase: string): string {
+  let bare = barePhrases.get(phrase);
+  if (bare === undefined) barePhrases.set(phrase, (bare = bareRow(phrase).bare));
+  return bare;
 }
 
 const mostCost = (length: number) => (length <= 3 ? 0 : length === 4 ? 0.4 : length <= 6 ? 0.8 : 0.17 * length);
