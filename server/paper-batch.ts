@@ -20,7 +20,8 @@ export interface BatchGiven {
 }
 
 interface Batch {
-  add(record: GarmentRecord): Promise<readonly Problem[]>;
+  /** @param before  settles when the one before is on the paper, so that the order stays */
+  make(record: GarmentRecord, before: Promise<unknown>): Promise<readonly Problem[]>;
   end(): Promise<{readonly ending: string; readonly bytes: Uint8Array | string}>;
   drop(): Promise<void>;
 }
@@ -30,16 +31,26 @@ export async function* runBatch(records: readonly GarmentRecord[], wish: z.outpu
   const batch = await begin(wish, records.length, given);
   let ended = false;
   const problems: Problem[] = [];
+  // While one is drawn the next is examined already: two workers share it.
+  let before: Promise<readonly Problem[]> = Promise.resolve([]);
   try {
     for (const [i, record] of records.entries()) {
-      problems.push(...(await batch.add(record)));
-      yield {done: i + 1, of: records.length};
+      const making = batch.make(record, before);
+      // What stops the one before is told by it alone.
+      making.catch(() => undefined);
+      const told = before;
+      before = making;
+      problems.push(...(await told));
+      if (i > 0) yield {done: i, of: records.length};
     }
+    problems.push(...(await before));
+    yield {done: records.length, of: records.length};
     ended = true;
     const {ending, bytes} = await batch.end();
     yield {file: await given.files.keep(wish.what === "sheet" ? "dating-sheets" : wish.what === "tags" ? "hang-tags" : "listings", ending, bytes), bytes: bytes.length, problems};
   } finally {
     // Who asked has gone: what was drawn so far is of use to nobody.
+    await before.catch(() => undefined);
     if (!ended) await batch.drop();
   }
 }
@@ -49,10 +60,12 @@ async function begin({what, size, photos, worth, format, code, price, form}: z.o
   if (what === "sheet") {
     const job = await press.sheets(`${count} dating sheets`, size, options);
     return {
-      async add(record) {
+      async make(record, before) {
         const {made, problems} = await makeSheet(record, rack, {on: options.on, photos, worth});
         if (problems) return problems;
-        await job.add(made, await photosOf(made, readPhoto));
+        const shown = await photosOf(made, readPhoto);
+        await before;
+        await job.add(made, shown);
         return [];
       },
       end: async () => ({ending: "pdf", bytes: await job.end()}),
@@ -62,8 +75,10 @@ async function begin({what, size, photos, worth, format, code, price, form}: z.o
   if (what === "tags") {
     const tags: Tag[] = [];
     return {
-      async add(record) {
-        tags.push(await makeTag(record, rack, {price}));
+      async make(record, before) {
+        const tag = await makeTag(record, rack, {price});
+        await before;
+        tags.push(tag);
         return [];
       },
       end: async () => ({ending: "pdf", bytes: await press.tags(tags, {format, code, size}, options)}),
@@ -72,8 +87,9 @@ async function begin({what, size, photos, worth, format, code, price, form}: z.o
   }
   const texts: string[] = [];
   return {
-    async add(record) {
+    async make(record, before) {
       const {made, problems} = await makeListing(record, rack, {on: options.on, form});
+      await before;
       if (made !== undefined) texts.push(made);
       return problems ?? [];
     },

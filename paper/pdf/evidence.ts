@@ -18,12 +18,13 @@ export function writeEvidence(flow: Flow, part: Structure, evidence: readonly Ev
     const item = pdf.part(list, "LI");
     const width = flow.width - weightRoom;
     const head = `${name}${seen === null ? "" : `: ${seen}`}${note === null ? "" : ` (${note})`}`;
-    flow.need(flow.heightOf(head, {size: 9, face: "sans bold", width}) + 12);
+    // Its name never stands alone at the foot of a page.
+    flow.need(flow.heightOf(head, {size: 9, face: "sans bold", width}) + Math.min(2, lines.length) * 22);
     const top = flow.y;
     flow.block(item, "LBody", head, {size: 9, face: "sans bold", width, ...(odd ? {fill: inks["stitch words"]} : {})});
     const drawn = weightStitches(weight);
     pdf.tag(item, "Figure", () => drawSvg(pdf, drawn.inside, flow.left + flow.width - drawn.width, top + 2), drawn.label);
-    for (const line of lines) flow.block(item, "P", line, {size: 8, width, fill: inks.quiet});
+    for (const line of lines) flow.block(item, "P", line, {size: 8, fill: inks.quiet});
     item.end();
     flow.y += 4.5;
   }

@@ -13,7 +13,7 @@ export function verdictWords(finding: FindingJson, dating: Dating, books: readon
   const limits = noEarlier === noLater ? [] : [`No earlier than ${shortMonth(noEarlier)}, no later than ${shortMonth(noLater)}.`];
   if (finding.ledger.length === 0) return {lead: "Nothing was seen that tells a date", words: "Not dated", odds: "", bounds: []};
   if (kind === "two dates") {
-    return {lead: "Two dates: most likely a later reproduction", words: capital(words), odds: `${sayOdds(probability)}${where}`, bounds: limits.map((line) => line.replace("No earlier", "Made no earlier"))};
+    return {lead: `Two dates: most likely a later reproduction, ${sayOdds(probability)}`, words: capital(words), odds: capital(where.replace(/^, /, "")), bounds: limits.map((line) => line.replace("No earlier", "Made no earlier"))};
   }
   const ninety = finding.ranges.find(({share}) => share === 0.9);
   const within = ninety ? [`9 in 10: ${ninety.months === 1 ? "that one month" : sayRuns(spans(ninety.runs))}.`] : [];

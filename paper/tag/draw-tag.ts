@@ -16,7 +16,7 @@ export function drawTag(tag: Tag, format: TagFormat, code: TagCode): Drawing {
   // A number that bars cannot carry, or that would make them too fine, is told by a QR code.
   const barWidth = format.code === "below" ? width - 2 * pad : width * 0.5;
   const asBars = code === "bars" && fitsBars(tag.number) && barWidth / (35 + 11 * tag.number.length) >= mm(0.19);
-  const drawn = asBars ? bars(tag.number, barWidth, mm(format.code === "below" ? 12 : 9)) : qrCode(tag.number, mm(format.code === "below" ? 24 : Math.min(24, format.height - 8)), `QR code: ${tag.number}`);
+  const drawn = asBars ? bars(tag.number, barWidth, mm(format.code === "below" ? 12 : 7.5)) : qrCode(tag.number, mm(format.code === "below" ? 24 : Math.min(24, format.height - 8)), `QR code: ${tag.number}`);
   const parts = [
     element("circle", {cx: hole.x, cy: hole.y, r: holeWidth / 2, stroke: inks.quiet, "stroke-width": 0.4, fill: "none"}),
     element("path", {d: `M${hole.x - 3} ${hole.y}h6M${hole.x} ${hole.y - 3}v6`, stroke: inks.quiet, "stroke-width": 0.3, fill: "none"}),
@@ -55,7 +55,7 @@ function text(tag: Tag, x: number, top: number, width: number, bottom: number): 
   const lines = small ? [] : linesOf("sans", tag.title, 8, width).slice(0, 3);
   const rest: readonly (readonly [string, number, "sans" | "sans bold" | "serif", string?])[] = [
     ...lines.map((said) => [said, 8, "sans"] as const),
-    [tag.made, small ? 9 : fitSize(tag.made, width, 14, 9), "serif"],
+    [tag.made, fitSize(tag.made, width, small ? 9 : 14, small ? 6 : 9), "serif"],
     [tag.sure, small ? 6 : 7, "sans", inks.quiet],
     [tag.facts.join(" · "), small ? 6.6 : 8, "sans"],
   ];
