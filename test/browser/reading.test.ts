@@ -96,6 +96,32 @@ test.each([["desk", desk, "light"], ["phone", phone, "dark"]] as const)("a photo
   await page.context().close();
 }, longest);
 
+test("a worn label leaves doubt: one tap settles a character, another takes the row otherwise, and both can be taken back", async () => {
+  const page = await shop.page(phone);
+  await readOn(page, await photo("worn", 35, {level: "hard"}));
+  await page.getByRole("button", {name: /Put .* on the slip/}).click();
+  const row = page.locator(".photo-row", {has: page.locator(".sign.doubtful")}).last();
+  await row.locator(".choice .chip").first().waitFor();
+  await page.waitForTimeout(1500);
+  await row.scrollIntoViewIfNeeded();
+  await shot(page, "reading-worn-phone");
+  await expectAccessible(page);
+  const number = (await row.getAttribute("aria-label"))!;
+  const same = page.getByRole("group", {name: number, exact: true});
+  const doubts = await same.locator(".sign.doubtful").count();
+  const choice = same.getByRole("group", {name: /character$/}).first();
+  await choice.getByRole("button").first().click();
+  await expect.poll(() => same.locator(".sign.settled").count()).toBe(1);
+  expect(await same.locator(".sign.doubtful").count()).toBeLessThan(doubts);
+  await same.getByRole("button", {name: "As it was read"}).click();
+  await expect.poll(() => same.locator(".sign.settled").count()).toBe(0);
+  const other = same.getByRole("group", {name: /other readings of the whole row/}).getByRole("button").first();
+  const text = (await other.locator(".print").textContent())!;
+  await other.click();
+  await expect.poll(() => same.locator("input.print").inputValue()).toBe(text);
+  await page.context().close();
+}, longest);
+
 test("the outline is moved by keys, the photo turned and straightened, and what is read is kept with the photo and opened again", async () => {
   const page = await shop.page(desk);
   await readOn(page, await photo("on its side", 8, {turn: 90}));
