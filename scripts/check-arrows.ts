@@ -34,7 +34,7 @@ const storeFace = ["store/model.ts", "store/store.ts"];
 const folders: Readonly<Record<string, Folder>> = {
   engine: {folders: [], packages: ["zod"], why: "the engine is pure arithmetic that must run anywhere, and stands below everything else"},
   rulebooks: {folders: ["engine"], packages: ["yaml", "zod", "node:fs", "node:path", "node:url"], why: "rule books are data with a loader: they know the engine and nothing above it"},
-  reader: {folders: ["engine"], packages: ["zod", "onnxruntime-web", "sharp", "node:fs", "node:url", "node:worker_threads"], why: "a reader turns a photo into rows with doubt; it knows no book, no store and no screen"},
+  reader: {folders: ["engine"], packages: ["zod", "onnxruntime-web", "sharp", "node:fs", "node:url"], why: "a reader turns a photo into rows with doubt; it knows no book, no store and no screen"},
   state: {folders: ["engine"], packages: ["zod"], why: "measures, flaws and grades are pure rules that must run anywhere"},
   worth: {folders: ["engine", "state"], packages: ["zod"], why: "prices are pure arithmetic that must run anywhere"},
   paper: {folders: ["engine", "rulebooks", "store", "state", "worth", "commands"], packages: ["*"], why: "paper is made from what is known of a garment, and knows no server and no screen"},
@@ -51,7 +51,7 @@ const folders: Readonly<Record<string, Folder>> = {
 /** The only files of folders that otherwise run anywhere that may touch the disk, and why they are the only ones. */
 const diskFiles: Readonly<Record<string, {files: readonly string[]; why: string}>> = {
   rulebooks: {files: ["rulebooks/load.ts"], why: "so that books can be checked anywhere"},
-  reader: {files: ["reader/node.ts", "reader/thread.ts", "reader/thread-worker.ts"], why: "so that photos can be read in a browser"},
+  reader: {files: ["reader/node.ts"], why: "so that photos can be read in a browser"},
 };
 
 /** Inside the engine a file may import from its own line and from lines above it. */
