@@ -31,6 +31,8 @@ export interface PrintedRow {
   readonly key: string;
   /** What the whole row may be, with weights that add up to 1; the likeliest has the cells above. A row as typed is the one version of itself. */
   readonly versions: readonly RowVersion[];
+  /** It is itself one of several versions of a row. */
+  readonly oneOfSeveral: boolean;
 }
 
 /** One of several whole readings of a row. */
@@ -89,9 +91,9 @@ export function readTypedRow(typed: string, at: string | null = null): PrintedRo
   return oneVersion({cells, boundaries: between.map((s) => plain.get(s)!), at, text: at ? `${text.trim()} @${at}` : text.trim()});
 }
 
-function oneVersion(row: Omit<PrintedRow, "key" | "versions">, key = row.text): PrintedRow {
+function oneVersion(row: Omit<PrintedRow, "key" | "versions" | "oneOfSeveral">, oneOfSeveral = false): PrintedRow {
   const versions: RowVersion[] = [];
-  const whole = {...row, key, versions};
+  const whole = {...row, key: row.text, versions, oneOfSeveral};
   versions.push({row: whole, weight: 1});
   return whole;
 }
@@ -140,8 +142,9 @@ export function readRow(row: RowText): PrintedRow | RowSlip {
   return readTypedRow(parts.join(""), row.at ?? null);
 }
 
-/** Readings that weigh less than this part of the likeliest say nothing. */
-const leastVersion = 1e-7;
+/** The lightest readings are left out as long as they hold less than this part together. */
+const leastTogether = 1e-5;
+let lastVersions = 0;
 
 /** A row of which several whole readings are possible: what a reader of photos gives. */
 function readVersions({readings, none, at: edge}: Extract<RowText, {readings: unknown}>): PrintedRow | RowSlip {
@@ -149,19 +152,25 @@ function readVersions({readings, none, at: edge}: Extract<RowText, {readings: un
   const most = Math.max(...readings.map(({weight}) => weight));
   if (!(most > 0) || !Number.isFinite(most + none)) return {slip: "none of the readings has a weight above 0"};
   const found: RowVersion[] = [];
-  for (const {text, weight} of readings) {
-    if (weight < most * leastVersion) continue;
+  for (const {text, weight} of heaviest(readings)) {
     const row = readTypedRow(text, at);
     if ("slip" in row) return row;
     const cells = row.cells.map((cell) => (cell.doubtful ? cell : exactly(cell.shown)));
-    found.push({row: oneVersion({...row, cells}, `exactly ${row.text}`), weight});
+    found.push({row: oneVersion({...row, cells}, true), weight});
   }
-  found.sort((a, b) => b.weight - a.weight || (a.row.text < b.row.text ? -1 : 1));
   const best = found[0]!.row;
   if (none > 0) found.push({row: unreadable(best, at), weight: none});
   const total = found.reduce((sum, {weight}) => sum + weight, 0);
   const versions = found.map(({row, weight}) => ({row, weight: weight / total}));
-  return {...best, key: `one of ${versions.map(({row, weight}) => `${row.text}:${weight}`).join("|")}`, versions};
+  return {...best, key: `versions ${++lastVersions}`, versions, oneOfSeveral: false};
+}
+
+/** The heaviest first, the tail that hardly weighs left out. */
+function heaviest<T extends {readonly text: string; readonly weight: number}>(readings: readonly T[]): T[] {
+  const sorted = readings.filter(({weight}) => weight > 0).sort((a, b) => b.weight - a.weight || (a.text < b.text ? -1 : 1));
+  let left = sorted.reduce((sum, {weight}) => sum + weight, 0) * leastTogether;
+  while (sorted.length > 1 && (left -= sorted.at(-1)!.weight) > 0) sorted.pop();
+  return sorted;
 }
 
 const exactCells = new Map<string, PrintedCell>();

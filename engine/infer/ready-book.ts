@@ -12,7 +12,8 @@ import {parseFreely} from "../row/free.ts";
 import {parseByLayout, type RowGrammar} from "../row/layout.ts";
 import {codeNames, parseResult, type CodeName, type ParseResult} from "../row/parse.ts";
 import {tieKey, tieOf, type CodeClass, type Repeat, type Tie} from "../row/tie.ts";
-import {mixed, weighLoose, weighRow, type RowChance, type RowContext} from "../row/weigh.ts";
+import {boundRow} from "../row/bound.ts";
+import {bothWays, mixed, weighLoose, weighOwn, type RowChance, type RowContext} from "../row/weigh.ts";
 import type {Book, LayoutRow, Mark, RepeatMark} from "../rule/schema.ts";
 import {caseKey, holds, type Case, type Distinctions} from "../rule/when.ts";
 import {readyScheme, type ReadyScheme} from "../scheme/scheme.ts";
@@ -70,10 +71,27 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
     Object.entries(book.marks).map(([id, mark]) => [id, readyMark(id, book.book, mark, temperOf(id), axis, kindOf(mark, schemes, axis, n))]),
   );
   const parses = new Remembered<ParseResult>(1000);
+  const versionParses = new WeakMap<PrintedRow, Map<number, ParseResult>>();
   const chances = new Remembered<RowChance>(6000);
   const ties = new Remembered<Tie>(500);
-  const parse = (row: PrintedRow, layout: LayoutRow | null) =>
-    parses.at(layout, row.key, () => parseResult(row, layout ? parseByLayout(row, layout, grammar) : parseFreely(row, grammar)));
+  const parseNow = (row: PrintedRow, layout: LayoutRow | null) => parseResult(row, layout ? parseByLayout(row, layout, grammar) : parseFreely(row, grammar));
+  const parse = (row: PrintedRow, layout: LayoutRow | null) => {
+    if (!row.oneOfSeveral) return parses.at(layout, row.key, () => parseNow(row, layout));
+    // There can be hundreds of them; they are kept as long as their row.
+    let known = versionParses.get(row);
+    if (!known) versionParses.set(row, (known = new Map()));
+    const line = parses.lineOf(layout);
+    let found = known.get(line);
+    if (!found) known.set(line, (found = parseNow(row, layout)));
+    return found;
+  };
+  /** What is made of the versions that can count on a line, each by its weight. */
+  const ofVersions = ({versions}: PrintedRow, layout: LayoutRow | null, context: RowContext, weigh: (result: ParseResult, context: RowContext) => RowChance): RowChance => {
+    if (versions.length === 1) return weigh(parse(versions[0]!.row, layout), context);
+    const bounded = versions.map(({row, weight}) => ({result: parse(row, layout), weight})).map((one) => ({...one, most: one.weight * boundRow(one.result, context).any}));
+    const best = Math.max(...bounded.map(({most}) => most));
+    return mixed(bounded.filter(({most}) => most > best * leastVersion).map(({result, weight}) => [weight, weigh(result, context)]), context);
+  };
   return {
     book,
     axis,
@@ -85,15 +103,14 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
     parse,
     tie: (name, repeats, kept) => ties.at(null, `${name}|${tieKey(repeats, kept)}`, () => tieOf(codes[name]!, repeats, kept, n)),
     weigh(row, layout, context) {
-      const versions = row.versions;
-      const loose = (one: PrintedRow) => chances.at(layout, `${one.key}|${context.looseKey}`, () => weighLoose(parse(one, layout), context));
-      const any = () => mixed(versions.map((one) => [one.weight, loose(one.row)]), context);
-      if (context.tied.length === 0) return versions.length === 1 ? any() : chances.at(layout, `${row.key}|${context.looseKey}`, any);
-      const tied = (one: PrintedRow) => weighRow(parse(one, layout), context, loose(one));
-      return chances.at(layout, `${row.key}|${context.key}`, () => mixed(versions.map((one) => [one.weight, tied(one.row)]), context));
+      const loose = chances.at(layout, `${row.key}|${context.looseKey}`, () => ofVersions(row, layout, context, weighLoose));
+      return context.tied.length === 0 ? loose : chances.at(layout, `${row.key}|${context.key}`, () => bothWays(loose, ofVersions(row, layout, context, weighOwn)));
     },
   };
 }
+
+/** Whole readings that come to less than this part of the best one on a line of the label are left out there. */
+const leastVersion = 1e-12;
 
 /** The months that a book covers, on an axis; null when there are none. */
 export function coveredSpan(book: Book, axis: Span): Span | null {
@@ -114,7 +131,7 @@ class Remembered<T> {
     this.most = most;
   }
 
-  at(layout: LayoutRow | null, key: string, make: () => T): T {
+  lineOf(layout: LayoutRow | null): number {
     let line = this.lines.get(layout);
     if (line === undefined) {
       const fields = JSON.stringify(layout?.fields ?? null);
@@ -122,7 +139,11 @@ class Remembered<T> {
       this.fields.set(fields, line);
       this.lines.set(layout, line);
     }
-    const whole = `${line}|${key}`;
+    return line;
+  }
+
+  at(layout: LayoutRow | null, key: string, make: () => T): T {
+    const whole = `${this.lineOf(layout)}|${key}`;
     let found = this.results.get(whole);
     if (found === undefined) {
       found = make();

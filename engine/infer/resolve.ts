@@ -48,7 +48,7 @@ export function makeResolver(known: KnownMarks, all: KnownMarks): Resolver {
     }
     return made;
   };
-  const readRemembered = (row: RowText) => remember(rowsKnown, typeof row === "string" ? row : "text" in row ? `${row.text}@${row.at ?? ""}` : null, () => readRow(row));
+  const readRemembered = (row: RowText) => remember(rowsKnown, typeof row === "string" ? row : "text" in row ? `${row.text}@${row.at ?? ""}` : JSON.stringify(row), () => readRow(row));
   const observeRemembered = (id: string, kinds: readonly Mark[], value: SeenValue) =>
     remember(seenKnown, typeof value === "string" ? `${id}=${value}` : null, () =>
       kinds.map((mark) => observe(mark, value)).sort((a, b) => Number("problem" in a) - Number("problem" in b))[0]!,

@@ -40,19 +40,13 @@ interface CodesWay {
 }
 
 /** Weighs the ways to read a row in which no code is the garment's own: they are the same whatever the ties are. */
-export function weighLoose(result: ParseResult, context: RowContext): RowChance {
-  return weigh(result, context, false);
-}
+export const weighLoose = (result: ParseResult, context: RowContext): RowChance => weigh(result, context, false);
 
-/**
- * Weighs all ways to read a row.
- * @param loose  what `weighLoose` made of the same row
- */
-export function weighRow(result: ParseResult, context: RowContext, loose: RowChance): RowChance {
-  if (context.tied.length === 0) return loose;
-  const own = weigh(result, context, true);
-  return own.size === 0 ? loose : new Map([...loose, ...own]);
-}
+/** Weighs the ways in which at least one code is the garment's own. */
+export const weighOwn = (result: ParseResult, context: RowContext): RowChance => weigh(result, context, true);
+
+/** All ways: those without the garment's own codes, and those with. */
+export const bothWays = (loose: RowChance, own: RowChance): RowChance => (own.size === 0 ? loose : new Map([...loose, ...own]));
 
 /** The chance of a row of which several whole readings are possible: theirs, each by its weight. */
 export function mixed(chances: readonly (readonly [weight: number, chance: RowChance])[], {n, from, until}: RowContext): RowChance {
