@@ -19,7 +19,7 @@ export interface KindModel extends Rest {
   readonly check: Check;
 }
 
-/** So many of the newest sales of a kind are priced without themselves; half as many where a kind has tens of thousands, so that the first price does not take seconds. */
+/** So many of the newest sales of a kind are priced without themselves; half as many, from a part of the others, where a kind has tens of thousands: the first price must not take seconds. */
 const mostChecked = 400;
 const manySales = 10_000;
 /** With fewer sales than this the effects are learned anew without each fifth that is checked: a sale would have a hand in its own price. */
@@ -43,12 +43,13 @@ function restOf(columns: Columns, kind: number, effects: Effects): Rest {
 function checkKind(columns: Columns, kind: number, rest: Rest): Check {
   const {start, end} = columns.kindRows[kind]!;
   const rows = Array.from({length: end - start}, (_, j) => start + j).sort((a, b) => columns.age[a]! - columns.age[b]! || a - b).slice(0, end - start > manySales ? mostChecked / 2 : mostChecked);
+  const stride = Math.ceil((end - start) / manySales);
   const few = end - start < fewSales;
   const withoutFold = few ? Array.from({length: folds}, (_, fold) => restOf(columns, kind, learnEffects(columns, kind, (i) => i % folds === fold))) : [];
   const usual = usualTimes(columns, kind).map(({chance, years}) => ({chance, month: middleOf(years)}));
   const scored = rows.map((i) => {
     const used = withoutFold[i % folds] ?? rest;
-    const {bells} = predict(columns, used, asSubject(columns, i, usual), new Set([i]));
+    const {bells} = predict(columns, used, asSubject(columns, i, usual), new Set([i]), stride);
     return {score: Math.abs(below(bells, columns.log[i]! + used.effects.trust * used.effects.drift * columns.age[i]!) - 0.5), weight: columns.fresh[i]!};
   });
   const known = scored.filter(({score}) => Number.isFinite(score)).sort((a, b) => a.score - b.score);
