@@ -34,15 +34,17 @@ export async function waitingPhoto(photo: string): Promise<Blob | null> {
  * @returns problems when the server refuses one; throws when it cannot be reached
  */
 export async function sendPhotosOf({photos, labels}: Content): Promise<readonly Problem[]> {
-  const db = await database().catch(() => null);
-  const waiting = new Set((await db?.getAllKeys("photo")) ?? []);
-  for (const photo of new Set([...photos, ...labels].map((one) => one.photo))) {
-    const kept = waiting.has(photo) ? await db!.get("photo", photo) : undefined;
-    if (!kept) continue;
+  const shown = new Set([...photos, ...labels].map((one) => one.photo));
+  if (shown.size === 0) return [];
+  // A browser that keeps nothing has no photo that waits.
+  const db = await Promise.resolve().then(database).catch(() => null);
+  for (const photo of shown) {
+    const kept = await db?.get("photo", photo);
+    if (!db || !kept) continue;
     const response = await fetch("/api/photos", {method: "POST", headers: {...who(), "content-type": kept.blob.type || "application/octet-stream"}, body: kept.blob});
-    if (response.status === 401 || response.status >= 500) throw new Error(`the server answered ${response.status}`);
+    if (response.status === 401 || response.status === 429 || response.status >= 500) throw new Error(`the server answered ${response.status}`);
     if (!response.ok) return ((await response.json().catch(() => null)) as {problems?: readonly Problem[]} | null)?.problems ?? [refused(response.status)];
-    await db!.delete("photo", photo);
+    await db.delete("photo", photo);
   }
   return [];
 }
