@@ -2,7 +2,7 @@
 import {qrCode} from "../draw/codes.ts";
 import {inks, stitches, type Drawing} from "../draw/svg-page.ts";
 import {yearRibbon} from "../draw/year-ribbon.ts";
-import {linesOf} from "../face/runs.ts";
+import {linesOf, unprintable} from "../face/runs.ts";
 import type {Sheet} from "../sheet/sheet.ts";
 import {drawSvg} from "./draw-svg.ts";
 import {makeFlow, type Flow} from "./flow.ts";
@@ -95,10 +95,11 @@ function twoColumns(flow: Flow, part: Structure, {measures, state}: Sheet): void
 }
 
 /** The code, and the words that hold for every sheet. */
-function foot(flow: Flow, part: Structure, {estimate, cautions, books, code, number}: Sheet): void {
+function foot(flow: Flow, part: Structure, sheet: Sheet): void {
+  const {estimate, cautions, books, code, number} = sheet;
   const width = flow.width - codeSide - 16;
   const look = {size: 7.6, width, indent: 0, fill: inks.quiet, after: 2.5};
-  const texts = [estimate, ...cautions, books, code.how];
+  const texts = [estimate, ...cautions, books, ...lostWords(sheet), code.how];
   const height = Math.max(codeSide + 22, texts.reduce((sum, text) => sum + linesOf("sans", text, look.size, width).length * look.size * 1.32 + look.after, 8));
   flow.need(height + 8);
   flow.y = Math.max(flow.y, flow.bottom - height);
@@ -110,6 +111,13 @@ function foot(flow: Flow, part: Structure, {estimate, cautions, books, code, num
   const qr: Drawing = qrCode(code.text, codeSide, `QR code with the fingerprint of sheet ${number}: ${code.short}`);
   flow.pdf.tag(part, "Figure", () => drawSvg(flow.pdf, qr.inside, x, top - 4), qr.label);
   flow.pdf.tag(part, "P", () => flow.pdf.words(code.short, x + codeSide / 2, top + codeSide + 4, {size: 7.4, face: "sans bold", anchor: "middle"}));
+}
+
+/** That signs could not be printed is told on the sheet itself, so that nobody takes a question mark for the owner's. */
+function lostWords({owner, garment, measures, state, photos}: Sheet): string[] {
+  const entries = [...measures, ...state].flatMap(({name, text}) => [name, text]);
+  const lost = unprintable([...owner, garment.number, garment.title, garment.about, ...entries, ...photos.map(({caption}) => caption)].join(" "));
+  return lost === 0 ? [] : [`${lost === 1 ? "One sign on this sheet has" : `${lost} signs on this sheet have`} no letter in its typefaces and ${lost === 1 ? "stands" : "stand"} as a question mark.`];
 }
 
 /** Only now it is known how many pages there are; then they are written out, so that many sheets take no more memory than one. */

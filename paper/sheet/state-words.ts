@@ -20,7 +20,7 @@ export function stateEntries(state: State | null, graded: Graded | null, rule: G
   return entries;
 }
 
-/** @example sayWholeFlaw({kind: "hole", place: "left knee", size: 12, severity: "slight", ...}) // -> "slight hole at the left knee, 12 mm" */
+/** "slight hole at the left knee, 12 mm (darned by hand)" */
 export const sayWholeFlaw = (flaw: Flaw, rule: GradeRule): string => withNote(`${sayFlaw(flaw, rule)}${flaw.size === null ? "" : `, ${flaw.size} mm`}`, flaw.note);
 
 const withNote = (words: string, note: string) => (note.trim() === "" ? words : `${words} (${note.trim()})`);

@@ -126,4 +126,5 @@ test("a sheet with hundreds of flaws, long words and signs of other scripts goes
   const text = flat(pages.map((page) => page.text).join(" "));
   expect(text).toContain("Брюки,Παντελόνι,???");
   expect(text).toContain(flat("hole no. 199"));
+  expect(text).toContain(flat("4 signs on this sheet have no letter in its typefaces and stand as a question mark."));
 });
