@@ -31,7 +31,7 @@ export function boundRow(result: ParseResult, context: RowContext): RowBound {
 
 /** The bound of a row of which several whole readings are possible. */
 export function mixedBound(bounds: readonly (readonly [weight: number, bound: RowBound])[]): RowBound {
-  if (bounds.length === 1) return bounds[0]![1];
+  if (bounds.length === 1 && bounds[0]![0] === 1) return bounds[0]![1];
   const result = {shows: 0, alone: 0, any: 0};
   for (const [weight, {shows, alone, any}] of bounds) {
     result.shows |= shows;

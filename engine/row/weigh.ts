@@ -50,7 +50,7 @@ export const bothWays = (loose: RowChance, own: RowChance): RowChance => (own.si
 
 /** The chance of a row of which several whole readings are possible: theirs, each by its weight. */
 export function mixed(chances: readonly (readonly [weight: number, chance: RowChance])[], {n, from, until}: RowContext): RowChance {
-  if (chances.length === 1) return chances[0]![1];
+  if (chances.length === 1 && chances[0]![0] === 1) return chances[0]![1];
   const sums = new Map<TieKey, Float64Array | number>();
   for (const [weight, chance] of chances) {
     for (const [tie, added] of chance) {
