@@ -3,6 +3,7 @@ import {useState} from "react";
 import type {Money} from "../../store/model.ts";
 import {Field} from "../ui/field.tsx";
 import {SettledInput} from "../ui/settled-input.tsx";
+import {readAmount, typeAmount} from "../worth/money.ts";
 
 export interface PriceProps {
   readonly label: string;
@@ -14,8 +15,8 @@ export function PriceField({label, money, onMoney}: PriceProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const [usual, setUsual] = useState(() => localStorage.getItem("ticking.currency") ?? "EUR");
   const currency = money?.currency ?? usual;
-  const shown = typed ?? (money ? (money.cents / 100).toFixed(2) : "");
-  const wrong = typed !== null && typed !== "" && centsOf(typed) === null ? "An amount like 120 or 120.50" : null;
+  const shown = typed ?? (money ? typeAmount(money) : "");
+  const wrong = typed === null ? null : readAmount(typed, currency).wrong;
   return (
     <Field label={label} wrong={wrong}>
       {(tie) => (
@@ -26,9 +27,8 @@ export function PriceField({label, money, onMoney}: PriceProps) {
             value={shown}
             onChange={({target}) => {
               setTyped(target.value);
-              const cents = centsOf(target.value);
-              if (target.value === "") onMoney(null);
-              else if (cents !== null) onMoney({cents, currency});
+              const {cents, wrong: slip} = readAmount(target.value, currency);
+              if (slip === null) onMoney(cents === null ? null : {cents, currency});
             }}
             onBlur={() => wrong === null && setTyped(null)}
           />
@@ -48,11 +48,4 @@ export function PriceField({label, money, onMoney}: PriceProps) {
       )}
     </Field>
   );
-}
-
-/** Null when it is no amount. */
-function centsOf(text: string): number | null {
-  const plain = text.trim().replace(",", ".");
-  if (!/^\d{1,9}(\.\d{0,2})?$/.test(plain)) return null;
-  return Math.round(Number(plain) * 100);
 }

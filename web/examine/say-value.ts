@@ -4,6 +4,8 @@ import type {LabelReading} from "../../reader/model.ts";
 import {settle} from "../../reader/settle.ts";
 import {sayFlaw} from "../../state/grade.ts";
 import type {Flaw} from "../../state/model.ts";
+import type {Money} from "../../store/model.ts";
+import {printMoney} from "../../commands/rack/table/money-cell.ts";
 
 /**
  * @example
@@ -14,7 +16,7 @@ export function sayValue(value: unknown): string {
   if (value === undefined || value === null || value === "") return "nothing";
   if (Array.isArray(value)) return value.length === 0 ? "nothing" : value.map(sayValue).join("; ");
   if (typeof value !== "object") return String(value);
-  if ("cents" in value && "currency" in value) return `${(Number(value.cents) / 100).toFixed(2)} ${String(value.currency)}`;
+  if ("cents" in value && "currency" in value) return printMoney(value as Money);
   if ("text" in value) return `${String(value.text)}${"at" in value && value.at ? ` (${String(value.at)})` : ""}`;
   if ("either" in value) return Object.entries(value.either as Readonly<Record<string, number>>).map(([one, weight]) => `${one} (${weight})`).join(" or ");
   if ("typed" in value && "unit" in value) return `${String(value.typed)} ${String(value.unit)}`;

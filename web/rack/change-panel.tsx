@@ -4,6 +4,7 @@ import type {Problem} from "../../engine/problem.ts";
 import {standings} from "../../store/model.ts";
 import {problemsOf, sendJson} from "../api.ts";
 import {ProblemList} from "../ui/problem-list.tsx";
+import {readAmount} from "../worth/money.ts";
 import {sayGarments} from "./say.ts";
 
 export interface ChangePanelProps {
@@ -22,7 +23,8 @@ export function ChangePanel({ids, places, tags, onDone, onClose}: ChangePanelPro
 
   const submit = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    const change = readChange(new FormData(event.currentTarget));
+    const {change, slip} = readChange(new FormData(event.currentTarget));
+    if (slip) return setProblems([slip]);
     setBusy(true);
     try {
       const {changed} = await sendJson<{changed: number}>("POST", "/api/rack/edit", {ids, change});
@@ -42,7 +44,7 @@ export function ChangePanel({ids, places, tags, onDone, onClose}: ChangePanelPro
       <form className="panel-fields" onSubmit={(event) => void submit(event)}>
         <label>Kept<input name="place" list={`${name}-places`} placeholder="as it is" maxLength={200} /></label>
         <label>Standing<select name="standing"><option value="">as it is</option>{standings.map((one) => <option key={one}>{one}</option>)}</select></label>
-        <label>Asking<input name="asked" inputMode="decimal" placeholder="as it is" pattern="[0-9]{1,9}([.,][0-9]{1,2})?" title="an amount, like 120 or 89.50" /></label>
+        <label>Asking<input name="asked" inputMode="decimal" placeholder="as it is" /></label>
         <label>in<input name="currency" size={4} maxLength={3} pattern="[A-Za-z]{3}" defaultValue={localStorage.getItem("ticking.currency") ?? "USD"} title="three letters, like USD or EUR" /></label>
         <label>Add tags<input name="addTags" list={`${name}-tags`} placeholder="none" /></label>
         <label>Take off tags<input name="removeTags" list={`${name}-tags`} placeholder="none" /></label>
@@ -58,17 +60,20 @@ export function ChangePanel({ids, places, tags, onDone, onClose}: ChangePanelPro
   );
 }
 
-/** Only what was filled in; several tags are parted by commas. */
-function readChange(form: FormData) {
+/** Only what was filled in; several tags are parted by commas. The slip says why an amount is none. */
+function readChange(form: FormData): {readonly change: object; readonly slip: Problem | null} {
   const text = (key: string) => String(form.get(key) ?? "").trim();
   const list = (key: string) => text(key).split(",").map((one) => one.trim()).filter((one) => one !== "");
   const [addTags, removeTags, asked, currency] = [list("addTags"), list("removeTags"), text("asked"), text("currency").toUpperCase()];
+  const {cents, wrong} = readAmount(asked, currency);
+  if (wrong !== null) return {change: {}, slip: {code: "screen/not-amount", at: "asking", what: `“${asked}” is no amount of ${currency}`, why: "nothing was changed", fix: wrong}};
   if (asked) localStorage.setItem("ticking.currency", currency);
-  return {
+  const change = {
     ...(text("place") ? {place: text("place")} : {}),
     ...(text("standing") ? {standing: text("standing")} : {}),
-    ...(asked ? {asked: {cents: Math.round(Number(asked.replace(",", ".")) * 100), currency}} : {}),
+    ...(asked ? {asked: {cents, currency}} : {}),
     ...(addTags.length > 0 ? {addTags} : {}),
     ...(removeTags.length > 0 ? {removeTags} : {}),
   };
+  return {change, slip: null};
 }

@@ -1,14 +1,9 @@
 // Small things of the rack in words: money, a date, how many.
 import type {Money, RackRow} from "../../store/model.ts";
+import {sayAmount} from "../worth/money.ts";
 
 /** 120 euros as the reader's own language writes them; whole amounts without their cents. */
-export function sayMoney(money: Money | null): string {
-  if (!money) return "";
-  const {cents, currency} = money;
-  const digits = new Intl.NumberFormat(undefined, {style: "currency", currency}).resolvedOptions().maximumFractionDigits ?? 2;
-  const amount = cents / 10 ** digits;
-  return new Intl.NumberFormat(undefined, {style: "currency", currency, minimumFractionDigits: Number.isInteger(amount) ? 0 : digits}).format(amount);
-}
+export const sayMoney = (money: Money | null): string => (money ? sayAmount(money) : "");
 
 /** "1968 to 1976", or one year when both ends lie in it. */
 export function sayYears(dating: NonNullable<RackRow["dating"]>): string {
