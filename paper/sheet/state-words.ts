@@ -8,7 +8,7 @@ import type {Entry} from "./sheet.ts";
 export function stateEntries(state: State | null, graded: Graded | null, rule: GradeRule): Entry[] {
   if (!state || !graded) return [];
   const {flaws, wear, fading, clean, alterations, missing} = state;
-  const entries: Entry[] = [{name: "grade", text: graded.sentence}];
+  const entries: Entry[] = [{name: "grade", text: gradeSentence(graded)}];
   if (flaws.length > 0) entries.push(...flaws.map((flaw, i) => ({name: i === 0 ? (flaws.length === 1 ? "flaw" : "flaws") : "", text: sayWholeFlaw(flaw, rule)})));
   else entries.push({name: "flaws", text: "none noted"});
   if (wear !== null) entries.push({name: "wear", text: wear});
@@ -24,5 +24,8 @@ export function stateEntries(state: State | null, graded: Graded | null, rule: G
 export const sayWholeFlaw = (flaw: Flaw, rule: GradeRule): string => withNote(`${sayFlaw(flaw, rule)}${flaw.size === null ? "" : `, ${flaw.size} mm`}`, flaw.note);
 
 const withNote = (words: string, note: string) => (note.trim() === "" ? words : `${words} (${note.trim()})`);
+
+/** What decided stands beside the grade; the points of the rule are the shop's own business. "Good, for the hole at the left knee" */
+const gradeSentence = ({grade, decided}: Graded): string => `${capital(grade)}${decided.length === 0 ? "" : `, for ${listed(decided.map(({says}) => says))}`}`;
 
 export const gradeWord = (graded: Graded | null): string => (graded ? capital(graded.grade) : "");

@@ -69,6 +69,21 @@ test("from a garment's screen one link leads to its sheet, which is made as a PD
   await page.context().close();
 });
 
+test("the shop's name is kept and stands on the sheet at once", async () => {
+  const page = await shop.page(phone);
+  await page.goto(`${shop.address}/paper?of=${first}`);
+  await page.getByText("Your shop, as papers name it").click();
+  await page.getByLabel("Name", {exact: true}).fill("Tannery Row Old Workwear");
+  await page.getByLabel("Country, in two letters").fill("us");
+  await page.getByRole("button", {name: "Keep it"}).click();
+  await page.getByText("Your shop: Tannery Row Old Workwear").waitFor();
+  await expect.poll(() => page.locator(".sheet-place header").textContent()).toContain("Tannery Row Old Workwear");
+  expect(await page.getByLabel("Page").inputValue()).toBe("letter");
+  await expectAccessible(page);
+  await expectNoOverflow(page);
+  await page.context().close();
+});
+
 test("many sheets are made with their progress told, and can be stopped", async () => {
   const page = await shop.page(phone);
   await page.goto(`${shop.address}/paper`);

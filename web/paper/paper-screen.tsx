@@ -2,7 +2,6 @@
 import {useCallback, useEffect, useMemo, useState} from "react";
 import {useLocation, useSearch} from "wouter";
 import type {Owner} from "../../commands/rack/settings.ts";
-import {getJson} from "../api.ts";
 import {paperNames, papers, readWish, writeWish, type Wish} from "./address.ts";
 import {ChartPaper} from "./chart-paper.tsx";
 import {CheckPaper} from "./check-paper.tsx";
@@ -10,6 +9,7 @@ import {ChooseGarments} from "./choose-garments.tsx";
 import {ListingPaper} from "./listing-paper.tsx";
 import {MakePaper} from "./make-paper.tsx";
 import {PaperOptions} from "./paper-options.tsx";
+import {ShopPanel} from "./shop-panel.tsx";
 import {SheetPreview} from "./sheet-preview.tsx";
 import {TagPreview} from "./tag-preview.tsx";
 import {takeWanted} from "./wanted.ts";
@@ -28,8 +28,8 @@ export function PaperScreen() {
   const search = useSearch();
   const [, go] = useLocation();
   const [wish, setWish] = useState<Wish>(() => begin(search));
-  const [country, setCountry] = useState("");
-  useEffect(() => void getJson<{value: Owner}>("/api/settings/owner").then(({value}) => setCountry(value.country), () => undefined), []);
+  const [owner, setOwner] = useState<Owner | null>(null);
+  const country = owner?.country ?? "";
   const change = useCallback((part: Partial<Wish>) => setWish((now) => ({...now, ...part})), []);
   const address = writeWish(wish);
   useEffect(() => {
@@ -56,8 +56,9 @@ export function PaperScreen() {
             <ChooseGarments of={wish.of} onChange={(of) => change({of})} />
             <PaperOptions wish={whole} onChange={change} />
             {wish.what !== "listing" && <MakePaper wish={whole} />}
+            <ShopPanel onKept={setOwner} />
           </div>
-          <section className="paper-sight" aria-label="As it will look">
+          <section className="paper-sight" aria-label="As it will look" key={JSON.stringify(owner)}>
             {wish.of.length === 0 && <p className="quiet">Choose a garment, and it is shown here.</p>}
             {wish.of.length > 0 && wish.what === "sheet" && <SheetPreview of={wish.of} photos={wish.photos} worth={wish.worth} />}
             {wish.of.length > 0 && wish.what === "tags" && <TagPreview wish={whole} />}
