@@ -55,10 +55,11 @@ function linesOf(name: string, scores: readonly PhotoScore[], aimed: boolean): L
   const sum = (some: readonly PhotoScore[], of: (score: PhotoScore) => number) => some.reduce((total, score) => total + of(score), 0);
   const levels = byLevel(scores).flatMap(([level, some]): Line[] => [
     {name: `${name}: ${level}, runs of digits read`, value: (100 * sum(some, ({hit}) => hit)) / sum(some, ({printed}) => printed), unit: "in 100", ...(aimed ? {least: recall[level]} : {}), note: `${some.length} photos, ${sum(some, ({printed}) => printed)} runs`},
-    {name: `${name}: ${level}, runs that are right`, value: (100 * sum(some, ({hit}) => hit)) / sum(some, ({read}) => read), unit: "in 100", ...(aimed ? {least: precision} : {})},
+    {name: `${name}: ${level}, runs that are right`, value: (100 * sum(some, ({hit}) => hit)) / sum(some, ({read}) => read), unit: "in 100"},
   ]);
+  const all: Line = {name: `${name}: all levels, runs that are right`, value: (100 * sum(scores, ({hit}) => hit)) / sum(scores, ({read}) => read), unit: "in 100", ...(aimed ? {least: precision} : {})};
   const times = scores.map(({spent}) => spent).sort((a, b) => a - b);
-  return [...levels, {name: `${name}: time a photo`, value: times[times.length >> 1]!, unit: "ms", ...(aimed ? {most: 1000} : {}), note: `${Math.round(sum(scores, ({processor}) => processor) / scores.length)} ms of processor`}];
+  return [...levels, all, {name: `${name}: time a photo`, value: times[times.length >> 1]!, unit: "ms", ...(aimed ? {most: 1000} : {}), note: `${Math.round(sum(scores, ({processor}) => processor) / scores.length)} ms of processor`}];
 }
 
 /** Photos without a label: how many runs of digits are made up in each. */

@@ -5,6 +5,7 @@ import {adviceFor} from "./label/advice.ts";
 import {commonAngle, readAlong, turnFor} from "./label/direction.ts";
 import {joinPieces} from "./label/join.ts";
 import {outlineAround, straightened} from "./label/outline.ts";
+import {sureness} from "./label/sureness.ts";
 import {quadKey, rightWayUp} from "./label/way-up.ts";
 import {defaultMap, mapRow} from "./map.ts";
 import type {LabelReading, Quad, ReadingMap} from "./model.ts";
@@ -37,8 +38,12 @@ export interface LabelAnswer {
 const mostRows = 40;
 const fewestPixels = 24;
 const mostMegapixels = 120;
-/** A row is kept when its listed readings together are at least this likely: below, it is cloth, a seam or a shadow. */
+/** A row is kept when its listed readings together are at least this likely, and its characters on average: below, it is cloth, a seam or a shadow. */
 const leastTrust = 0.15;
+const leastSure = 0.5;
+/** A photo shows print when one row of so many characters is read so surely a character; else it is noise, a ring or a stud, unless the owner drew the outline. */
+const printLength = 2;
+const printSure = 0.72;
 
 /**
  * Reads the label in an upright photo: its outline, its turn, and its rows from the top down.
@@ -57,7 +62,8 @@ export async function readLabel(reader: LabelReader, image: Pixels, {outline, tu
     open.push(known.get(quadKey(quad)) ?? (await reader.readLine(image, quad)));
   }
   onRow?.(open.length, open.length);
-  const mapped = open.map(({row, score}) => ({read: mapRow(row, map), score})).filter(({read}) => read.best !== "" && 1 - read.none >= leastTrust);
+  const trusted = open.map(({row, score}) => ({read: mapRow(row, map), score})).filter(({read}) => 1 - read.none >= leastTrust && sureness(read) >= leastSure);
+  const mapped = outline || trusted.some(({read}) => read.best.replace(/ /g, "").length >= printLength && sureness(read) >= printSure) ? trusted : [];
   const advice = adviceFor(image, upright, mapped.map(({read}) => read));
   if (mapped.length === 0) return {reading: null, scores: [], problems: advice};
   const around = outline === undefined ? outlineAround(mapped.map(({read}) => read.quad), angle) : outline;

@@ -7,6 +7,8 @@ export interface Table {
   readonly p: Float64Array;
   /** At every step the recogniser's own chance of a blank, which counts as "nothing new" in `p`. */
   readonly blank: Float64Array;
+  /** Of all that the recogniser says, the share that is in the alphabet: low where it sees no print, and makes up characters of other scripts. */
+  readonly known: number;
   /** Heights of the line that one step goes along; null: not known. */
   readonly stride: number | null;
 }
@@ -41,12 +43,15 @@ export function cutDown(raw: ArrayLike<number>, steps: number, own: number, {fro
   const classes = from.length;
   const p = new Float64Array(steps * classes);
   const blank = new Float64Array(steps);
+  let [inside, said] = [0, 1e-6];
   for (let step = 0; step < steps; step++) {
     const gap = at < 0 ? 0 : raw[step * own + at]!;
     let sum = 0;
     for (let k = 0; k < classes; k++) sum += p[step * classes + k] = raw[step * own + from[k]!]! + 1e-9 + (k === 0 ? gap : 0);
+    inside += sum - p[step * classes]!;
+    said += 1 - raw[step * own]! - gap;
     for (let k = 0; k < classes; k++) p[step * classes + k]! /= sum;
     blank[step] = gap / sum;
   }
-  return {steps, classes, p, blank, stride};
+  return {steps, classes, p, blank, known: Math.min(1, inside / said), stride};
 }

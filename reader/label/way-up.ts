@@ -3,6 +3,7 @@ import type {LabelReading, Quad} from "../model.ts";
 import {sizeOf} from "../image/plane.ts";
 import type {LabelReader, OpenRow, Pixels} from "../reader.ts";
 import {between, commonAngle, readAlong} from "./direction.ts";
+import {sureness} from "./sureness.ts";
 
 export interface WayUp {
   /** Degrees clockwise of the reading direction. */
@@ -16,6 +17,7 @@ const mostTried = 3;
 /** A line of at least so many characters, each read so surely, is not on its head. */
 const sureLength = 5;
 const sureCharacter = 0.9;
+const leastSure = 0.001;
 
 export async function rightWayUp(reader: LabelReader, image: Pixels, lines: readonly Quad[], turn: LabelReading["turn"] | undefined): Promise<WayUp> {
   const angle = commonAngle(lines);
@@ -31,11 +33,11 @@ export async function rightWayUp(reader: LabelReader, image: Pixels, lines: read
     const way = readAlong(quad, angle);
     const row = await reader.readLine(image, way);
     known.set(quadKey(way), row);
-    const sure = sureness(row);
+    const sure = sureness(row.row);
     if (row.row.best.length >= sureLength && sure > sureCharacter) return {angle, known};
-    const other = sureness(await reader.readLine(image, readAlong(quad, angle + 180), {looks: 1}));
-    upright += Math.log(sure);
-    onHead += Math.log(other);
+    const other = sureness((await reader.readLine(image, readAlong(quad, angle + 180), {looks: 1})).row);
+    upright += Math.log(Math.max(leastSure, sure));
+    onHead += Math.log(Math.max(leastSure, other));
     if (Math.abs(upright - onHead) > 1) break;
   }
   return onHead > upright ? {angle: angle + 180, known: new Map()} : {angle, known};
@@ -46,12 +48,6 @@ function telling(lines: readonly Quad[]): Quad[] {
   const shaped = lines.map((quad) => ({quad, ...sizeOf(quad)}));
   const good = shaped.filter(({width, height}) => width > height * 2.2 && width < height * 25);
   return (good.length > 0 ? good : shaped).sort((a, b) => b.width - a.width).map(({quad}) => quad);
-}
-
-/** Mean sureness a character of the likeliest reading. */
-function sureness({row}: OpenRow): number {
-  const best = row.strings[0];
-  return best && best.text !== "" ? Math.max(1e-3, best.p ** (1 / best.text.length)) : 1e-3;
 }
 
 export const quadKey = (quad: Quad) => quad.map(({x, y}) => `${x},${y}`).join(";");

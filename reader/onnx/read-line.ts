@@ -20,8 +20,11 @@ const looks: readonly Look[] = [
   {sideways: 0.2, upright: 0.2, stretch: 0.9},
   {sideways: 0.35, upright: 0.42, stretch: 1},
 ];
-/** A best reading less likely than this is looked at again. */
-const doubtful = 0.9;
+/** A best reading less likely than this is looked at again, but not one that is hopeless. */
+const doubtful = 0.75;
+const hopeless = 0.01;
+/** Where less than this of what the recogniser says is in the alphabet of labels, there is no print: cloth, a seam, noise. */
+const leastKnown = 0.6;
 const lineHeight = 48;
 const longestLine = 1600;
 
@@ -31,9 +34,10 @@ export async function readLine(reader: Session, alphabet: Alphabet, image: Pixel
     return picture === null ? [] : [await tableOf(reader, alphabet, picture, way)];
   };
   const first = await look(looks[0]!);
-  if (first.length === 0) return nothing(quad);
+  if (first.length === 0 || first[0]!.known < leastKnown) return nothing(quad);
   const once = openRow(first, alphabet, quad);
-  const number = wanted === "doubt" ? ((once.row.strings[0]?.p ?? 0) < doubtful ? looks.length : 1) : Math.min(looks.length, Math.max(1, wanted));
+  const sure = once.row.strings[0]?.p ?? 0;
+  const number = wanted === "doubt" ? (sure < doubtful && sure > hopeless ? looks.length : 1) : Math.min(looks.length, Math.max(1, wanted));
   if (number === 1) return once;
   const more = [...first];
   for (const way of looks.slice(1, number)) more.push(...(await look(way)));

@@ -113,14 +113,14 @@ function rowOf(hocr: string, quad: Quad): OpenRow {
   const words = hocr.split("class='ocrx_word'").slice(1).map(stepsOf).filter((steps) => steps.length > 0);
   const steps = words.flatMap((word, i) => (i === 0 ? word : [new Map([[" ", 1]]), ...word]));
   const {characters} = alphabet;
-  if (steps.length === 0) return openRow([{steps: 1, classes: characters.length, p: Float64Array.from(characters, (_, k) => Number(k === 0)), blank: new Float64Array(1), stride: null}], alphabet, quad);
+  if (steps.length === 0) return openRow([{steps: 1, classes: characters.length, p: Float64Array.from(characters, (_, k) => Number(k === 0)), blank: new Float64Array(1), known: 1, stride: null}], alphabet, quad);
   const p = new Float64Array(steps.length * characters.length);
   steps.forEach((step, t) => {
     const row = characters.map((character, k) => Math.max(1e-5, (step.get(character) ?? 0) + (k === 0 ? (step.get(" ") ?? 0) : 0)));
     const sum = row.reduce((total, value) => total + value, 0);
     row.forEach((value, k) => (p[t * characters.length + k] = value / sum));
   });
-  const table: Table = {steps: steps.length, classes: characters.length, p, blank: Float64Array.from(steps, (step) => step.get(" ") ?? 0), stride: null};
+  const table: Table = {steps: steps.length, classes: characters.length, p, blank: Float64Array.from(steps, (step) => step.get(" ") ?? 0), known: 1, stride: null};
   return openRow([table], alphabet, quad);
 }
 

@@ -11,7 +11,7 @@ export function drawnTable(seed: number, steps: number, classes: number): Table 
     const sum = row.reduce((total, value) => total + value, 0);
     row.forEach((value, k) => (p[step * classes + k] = value / sum));
   }
-  return {steps, classes, p, blank: Float64Array.from({length: steps}, () => random.next() ** 8), stride: 0.3};
+  return {steps, classes, p, blank: Float64Array.from({length: steps}, () => random.next() ** 8), known: 1, stride: 0.3};
 }
 
 /** The chance of every reading: each path's chance goes to what is left after repeats and class 0 are taken out. */

@@ -33,5 +33,5 @@ test("chances are exact however few prefixes are kept, and fall down the list", 
 });
 
 test("a line without steps has one reading, nothing", () => {
-  expect(likeliest({steps: 0, classes: 4, p: new Float64Array(0), blank: new Float64Array(0), stride: null}, 5)).toEqual([{reading: [], p: 1}]);
+  expect(likeliest({steps: 0, classes: 4, p: new Float64Array(0), blank: new Float64Array(0), known: 1, stride: null}, 5)).toEqual([{reading: [], p: 1}]);
 });

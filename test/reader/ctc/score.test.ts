@@ -24,7 +24,7 @@ test("a reading that needs more steps than the line has is impossible; a repeat 
 });
 
 test("a line without steps reads as nothing", () => {
-  const none = {steps: 0, classes: 4, p: new Float64Array(0), blank: new Float64Array(0), stride: null};
+  const none = {steps: 0, classes: 4, p: new Float64Array(0), blank: new Float64Array(0), known: 1, stride: null};
   expect(scoreOf(none, [])).toBe(1);
   expect(scoreOf(none, [2])).toBe(0);
 });
