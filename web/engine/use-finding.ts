@@ -31,22 +31,20 @@ export function useFinding(garment: Garment): Answer {
   useEffect(() => {
     newest.current = garment;
     setAnswer((now) => ({...now, stale: true}));
-    let [dated, whole] = [false, false];
     const hear = (told: Told) => {
-      // The reasons may be there first; then they have the date with them.
-      if (newest.current !== garment || whole) return;
-      whole = "finding" in told;
+      if (newest.current !== garment) return;
       if ("problems" in told) setAnswer((now) => ({...now, problems: told.problems, stale: false}));
       else if ("brief" in told) setAnswer((now) => ({...now, brief: told.brief, problems: []}));
       else setAnswer({brief: told.finding, finding: told.finding, problems: [], stale: false});
-      if (!dated) performance.mark("ticking date");
-      if (whole) performance.mark("ticking finding");
-      dated = true;
+      performance.mark("finding" in told ? "ticking finding" : "ticking date");
     };
     void engine().then(
       (own) => {
-        own.ask("date", {garment, depth: "date"}, hear);
-        own.ask("whole", {garment, depth: "whole"}, hear);
+        own.ask("date", {garment, depth: "date"}, (told) => {
+          hear(told);
+          // Only then, so that the two do not share the machine; where the garment cannot be dated there are no reasons.
+          if ("brief" in told && newest.current === garment) own.ask("whole", {garment, depth: "whole"}, hear);
+        });
       },
       (error: unknown) => setAnswer((now) => ({...now, problems: problemsOf(error), stale: false})),
     );
