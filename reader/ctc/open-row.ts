@@ -40,9 +40,11 @@ export function openRow(tables: readonly Table[], alphabet: Alphabet, quad: Quad
     const looks = bareScores(bare);
     const sum = looks.reduce((total, {p}) => total + p, 0);
     const blanks = (looks[0]?.blanks ?? []).map((_, i) => looks.reduce((total, look) => total + look.p * look.blanks[i]!, 0) / sum);
-    return spacings(bare, blanks, mostSpacings).map(({text}) => ({text, p: Math.min(1, score(text))}));
+    return spacings(bare, blanks, mostSpacings).map(({text, p}) => ({text, p: (p * sum) / tables.length}));
   });
-  const strings = found.sort((a, b) => b.p - a.p).slice(0, mostStrings);
+  // Blanks were weighed as if all looks agreed on them; the few that are listed are weighed look by look.
+  const likely = found.sort((a, b) => b.p - a.p).slice(0, mostStrings);
+  const strings = likely.map(({text}) => ({text, p: Math.min(1, score(text))})).sort((a, b) => b.p - a.p);
   const mass = Math.min(1, strings.reduce((sum, {p}) => sum + p, 0));
   const best = strings[0]?.text ?? "";
   const looks = tables.map((table) => ({table, peaks: peaksOf(table, [...best.replace(/ /g, "")].map((character) => classOf.get(character)!))}));
