@@ -1,11 +1,27 @@
 // Which address shows which screen; each is fetched when it is first wanted.
-import {lazy, type ComponentType} from "react";
+import {createElement, lazy, useState, type ComponentType} from "react";
 
-const screen = <K extends string>(load: () => Promise<Record<K, ComponentType>>, name: K) => lazy(async () => ({default: (await load())[name]}));
+interface Screen {
+  readonly Shown: ComponentType;
+  readonly isHere: () => boolean;
+  readonly fetch: () => Promise<unknown>;
+}
+
+/** A screen that was fetched before it is shown is there at once, without a waiting line that would hold it up. */
+function screen<K extends string>(load: () => Promise<Record<K, ComponentType>>, name: K): Screen {
+  let here: ComponentType | null = null;
+  const fetch = async () => (here ??= (await load())[name]);
+  const Later = lazy(async () => ({default: await fetch()}));
+  function Shown() {
+    const [One] = useState<ComponentType>(() => here ?? Later);
+    return createElement(One);
+  }
+  return {Shown, isHere: () => here !== null, fetch};
+}
 
 const Examine = screen(() => import("./examine/examine-screen.tsx"), "ExamineScreen");
 
-export const routes: readonly (readonly [path: string, Screen: ComponentType])[] = [
+const screens: readonly (readonly [path: string, screen: Screen])[] = [
   ["/", Examine],
   ["/examine/:id?", Examine],
   ["/measure/:id?", screen(() => import("./state/measure-screen.tsx"), "MeasureScreen")],
@@ -27,3 +43,12 @@ export const routes: readonly (readonly [path: string, Screen: ComponentType])[]
   ["/books/:id/compare/:from/:to", screen(() => import("./book/book-route.tsx"), "CompareRoute")],
   ["/books/:id/:edition?", screen(() => import("./book/book-route.tsx"), "BookRoute")],
 ];
+
+export const routes: readonly (readonly [path: string, Shown: ComponentType])[] = screens.map(([path, {Shown}]) => [path, Shown]);
+
+/** Fetches the screen of an address; nothing to wait for when it is here already, or there is none. */
+export function fetchScreen(address: string): Promise<unknown> | null {
+  const path = address.split(/[?#]/)[0]!;
+  const found = screens.find(([pattern]) => new RegExp(`^${pattern.replace(/\/:\w+\?/g, "(?:/[^/]+)?").replace(/:\w+/g, "[^/]+")}/?$`).test(path));
+  return !found || found[1].isHere() ? null : found[1].fetch();
+}
