@@ -24,7 +24,7 @@ const looks: readonly Look[] = [
 const doubtful = 0.75;
 const hopeless = 0.01;
 /** Where less than this of what the recogniser says is in the alphabet of labels, there is no print: cloth, a seam, noise. */
-const leastKnown = 0.6;
+const leastKnown = 0.25;
 const lineHeight = 48;
 const longestLine = 1600;
 
