@@ -16,7 +16,7 @@ import {measurePaper} from "./paper-speed.ts";
 import {measureRack} from "./rack-speed.ts";
 import {measureReaderLines} from "./reader-lines.ts";
 import {measureReaderPhotos} from "./reader-photos.ts";
-import {benchWorld} from "./world.ts";
+import {benchWorld, type BenchWorld} from "./world.ts";
 import {measureWorth} from "./worth-speed.ts";
 
 const {values} = parseArgs({
@@ -33,6 +33,7 @@ const sections: Readonly<Record<string, () => readonly (Line | Skipped)[] | Prom
   loading: () => measureLoading(world, rounds),
   // Loaded when wanted: it speaks of a page, which the rest does not know.
   screens: async () => ((await import("./screen-speed.ts" as string)) as {measureScreens(rounds: number): Promise<Line[]>}).measureScreens(rounds),
+  "long rack": async () => ((await import("./long-rack-speed.ts" as string)) as {measureLongRack(world: BenchWorld, rounds: number): Promise<Line[]>}).measureLongRack(world, rounds),
   rack: () => measureRack(world, rounds),
   paper: () => measurePaper(rounds),
   lines: () => measureReaderLines(Number(values.photos)),

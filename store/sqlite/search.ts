@@ -48,18 +48,24 @@ function matchOf(text: string): string | null {
   return words.length === 0 ? null : words.map((word) => `"${word}"*`).join(" AND ");
 }
 
+/** Room for every year that a garment can be of; plain loops, since this runs over the whole rack with every search. */
+const [firstYear, yearRoom] = [1000, 2000];
+
 function summed(fitting: readonly number[], known: ReadonlyMap<number, YearShares>): RackPage["years"] {
-  let first = Infinity;
-  let last = -Infinity;
-  const dated = fitting.flatMap((n) => known.get(n) ?? []);
-  for (const {first: from, shares} of dated) {
-    first = Math.min(first, from);
-    last = Math.max(last, from + shares.length - 1);
+  const all = new Float64Array(yearRoom);
+  let first = yearRoom;
+  let end = 0;
+  for (const n of fitting) {
+    const found = known.get(n);
+    if (!found) continue;
+    const {shares} = found;
+    const from = found.first - firstYear;
+    if (from < first) first = from;
+    if (from + shares.length > end) end = from + shares.length;
+    for (let i = 0; i < shares.length; i++) all[from + i]! += shares[i]!;
   }
-  if (last < first) return {first: 1900, garments: []};
-  const garments = new Float64Array(last - first + 1);
-  for (const {first: from, shares} of dated) for (let i = 0; i < shares.length; i++) garments[from - first + i]! += shares[i]!;
-  return {first, garments: Array.from(garments, (sum) => Number(sum.toFixed(4)))};
+  if (end <= first) return {first: 1900, garments: []};
+  return {first: first + firstYear, garments: Array.from(all.subarray(first, end), (sum) => Number(sum.toFixed(4)))};
 }
 
 function rowsOf(db: Database, numbers: readonly number[]): RackRow[] {

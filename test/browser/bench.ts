@@ -27,8 +27,11 @@ export interface Workshop {
   close(): Promise<void>;
 }
 
-/** @throws with what to do when no Chromium can be had or the screens do not build */
-export async function openWorkshop(): Promise<Workshop> {
+/**
+ * @param fill  puts a rack into the folder before it is served
+ * @throws with what to do when no Chromium can be had or the screens do not build
+ */
+export async function openWorkshop(fill: (folder: string) => Promise<void> = async () => {}): Promise<Workshop> {
   const {findChromium} = (await import("../../scripts/chromium.mjs" as string)) as {findChromium(): Promise<{executablePath?: string; args: string[]; env?: Record<string, string>; how: string | null; why?: string[]}>};
   const {buildWeb} = (await import("../../scripts/build-web.mjs" as string)) as {buildWeb(): boolean};
   if (!buildWeb()) throw new Error("the screens do not build: npx vite build web --config web/vite.config.ts says why");
@@ -36,6 +39,7 @@ export async function openWorkshop(): Promise<Workshop> {
   if (found.how === null) throw new Error(`no Chromium can be had: ${found.why?.join("; ")}. To fix: install one, or set CHROMIUM_PATH`);
   const browser = await chromium.launch({executablePath: found.executablePath, args: found.args, env: {...process.env, ...found.env} as Record<string, string>});
   const folder = mkdtempSync(join(tmpdir(), "ticking-workshop-"));
+  await fill(folder);
   let server = await serve(folder, 0);
   const faults: string[] = [];
   return {
