@@ -59,14 +59,15 @@ async function keptFirst(request: Request, name: typeof photos | typeof reader, 
 }
 
 async function serverFirst(request: Request, name: typeof books | typeof answers | typeof reader, event: FetchEvent): Promise<Response> {
-  const kept = await (await caches.open(name)).match(request);
+  // The server is asked before the shelf is looked through: that takes longer than most answers.
   const asked = fetch(request).then((response) => {
-    if (response.ok) event.waitUntil(keep(request, response.clone(), name));
+    if (response.ok) event.waitUntil(keepLater(request, response.clone(), name));
     return response;
   });
-  if (!kept) return asked;
-  const answer = await Promise.race([asked.catch(() => null), new Promise<null>((give) => void setTimeout(() => give(null), patience))]);
-  return answer && ![502, 503, 504].includes(answer.status) ? answer : kept;
+  const sound = asked.then((response) => ([502, 503, 504].includes(response.status) ? null : response), () => null);
+  const kept = caches.open(name).then((cache) => cache.match(request));
+  const patient = kept.then((found) => (found ? new Promise<null>((give) => void setTimeout(() => give(null), patience)) : sound));
+  return (await Promise.race([sound, patient])) ?? (await kept) ?? asked;
 }
 
 // The answer to a save is the garment as it stands from now on.
@@ -83,6 +84,12 @@ async function keep(request: Request, response: Response, name: keyof typeof mos
   await cache.put(request, response);
   const old = await cache.keys();
   await Promise.all(old.slice(0, Math.max(0, old.length - most[name])).map((one) => cache.delete(one)));
+}
+
+/** Once the screen has its answer: writing it down would hold up the reading of it. */
+async function keepLater(request: Request, response: Response, name: keyof typeof most): Promise<void> {
+  await new Promise((go) => setTimeout(go, 250));
+  await keep(request, response, name);
 }
 
 async function signOut(request: Request): Promise<Response> {
