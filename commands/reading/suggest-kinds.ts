@@ -32,7 +32,7 @@ const clear = 0.9;
  * @param rows  all rows of the label, words among them, as typed or as a reader saw them
  * @cost        one examination a kind, a few milliseconds each
  * @example
- * suggestKinds(["412-0318", "3 8 21"], world, {makers: ["marrowfield"]})[0]?.kind // -> "green-satin"
+ * suggestKinds(["412-0318", "3 8 21"], world, {makers: ["marrowfield"]})[0]?.kind // -> "plain-white"
  */
 export function suggestKinds(rows: readonly RowText[], world: World, {makers, garment}: KindOptions = {}): KindOdds[] {
   const books = world.books.filter(({book, kind, labels}) => kind === "maker" && labels && (makers?.includes(book) ?? true));

@@ -23,7 +23,7 @@ export interface SuggestOptions {
  * Worn and swapped characters are borne, more in long words than in short ones; a mark is suggested once, by the words most like it.
  * @param rows  as a reader read them, one a printed row; rows of codes suggest nothing here and are left to the row grammar
  * @example
- * suggestMarks(["MACH1NE WASH WARM", "MADE IN WEST GERMANY"], world).map(({mark, value}) => `${mark}=${value}`)
+ * suggestMarks(["MACH1NE WASH WARM", "MADE IN WEST GERMANY"], world).map(({mark}) => mark) // -> ["us.care.label.instructions", "origin.line.country.line"]
  */
 export function suggestMarks(rows: readonly string[], {books}: Pick<World, "books">, {makers = [], place = null}: SuggestOptions = {}): Suggestion[] {
   const asked = books.filter(({kind, book}) => kind === "public" || makers.includes(book));

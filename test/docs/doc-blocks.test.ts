@@ -2,6 +2,7 @@
 import {join} from "node:path/posix";
 import {describe, expect, test} from "vitest";
 import {loadBook, loadGarment, shippedBooks} from "../../rulebooks/load.ts";
+import {makeWorld} from "../../commands/world.ts";
 import * as engine from "../../engine/index.ts";
 import {schemeOf} from "../helper/small-book.ts";
 import {expectationsOf, valueOf} from "./expectations.ts";
@@ -9,11 +10,16 @@ import {filesBelow, readPage, root} from "./pages.ts";
 
 const monthAndYearFigure = engine.loneScheme(schemeOf([{month: "plain"}, {year: "last figure"}]));
 
+const shippedWorld = () => makeWorld(shippedBooks().books!, engine.month(2026, 6));
+
 /** Names that an example takes for granted beside those of its own file. */
 const context: Readonly<Record<string, () => Record<string, unknown>>> = {
   "engine/month/fiscal-year.ts": () => ({month: engine.month}),
   "engine/scheme/code.ts": () => ({monthAndYearFigure, dayNumber: engine.dayNumber}),
   "engine/infer/examine.ts": () => ({books: shippedBooks().books, garment: loadGarment("rulebooks/demo/garments/0147.yaml").garment, parseMonth: engine.parseMonth}),
+  "commands/reading/suggest-kinds.ts": () => ({world: shippedWorld()}),
+  "commands/reading/suggest-marks.ts": () => ({world: shippedWorld()}),
+  "commands/reading/widen.ts": () => ({row: {best: "3 8 21", places: [..."3 8 21"].map((character) => [{character, p: 0.9}])}, marrowfield: loadBook("rulebooks/makers/marrowfield.yaml").book}),
   "rulebooks/compare.ts": () => {
     const third = loadBook("rulebooks/makers/marrowfield.yaml").book!;
     const green = third.labels!.kinds["green-satin"]!;
