@@ -143,7 +143,7 @@ export function readRow(row: RowText): PrintedRow | RowSlip {
 }
 
 /** The lightest readings are left out as long as they hold less than this part together. */
-const leastTogether = 1e-5;
+const leastTogether = 1e-6;
 let lastVersions = 0;
 
 /** A row of which several whole readings are possible: what a reader of photos gives. */
@@ -151,23 +151,27 @@ function readVersions({readings, none, at: edge}: Extract<RowText, {readings: un
   const at = edge ?? null;
   const most = Math.max(...readings.map(({weight}) => weight));
   if (!(most > 0) || !Number.isFinite(most + none)) return {slip: "none of the readings has a weight above 0"};
-  const found: RowVersion[] = [];
-  for (const {text, weight} of heaviest(readings)) {
+  const all: RowVersion[] = [];
+  for (const {text, weight} of readings) {
     const row = readTypedRow(text, at);
     if ("slip" in row) return row;
     const cells = row.cells.map((cell) => (cell.doubtful ? cell : exactly(cell.shown)));
-    found.push({row: oneVersion({...row, cells}, true), weight});
+    all.push({row: oneVersion({...row, cells}, true), weight: weight * lengthWeight(row)});
   }
+  const found = heaviest(all);
   const best = found[0]!.row;
-  if (none > 0) found.push({row: unreadable(best, at), weight: none});
+  if (none > 0) found.push({row: unreadable(best, at), weight: none * lengthWeight(best)});
   const total = found.reduce((sum, {weight}) => sum + weight, 0);
   const versions = found.map(({row, weight}) => ({row, weight: weight / total}));
   return {...best, key: `versions ${++lastVersions}`, versions, oneOfSeveral: false};
 }
 
+/** A reader's chances count every text alike, the engine's every character with 1/10: without this the shorter of two readings would be favoured. */
+const lengthWeight = ({cells}: Pick<PrintedRow, "cells">) => 10 ** cells.length;
+
 /** The heaviest first, the tail that hardly weighs left out. */
-function heaviest<T extends {readonly text: string; readonly weight: number}>(readings: readonly T[]): T[] {
-  const sorted = readings.filter(({weight}) => weight > 0).sort((a, b) => b.weight - a.weight || (a.text < b.text ? -1 : 1));
+function heaviest(versions: readonly RowVersion[]): RowVersion[] {
+  const sorted = versions.filter(({weight}) => weight > 0).sort((a, b) => b.weight - a.weight || (a.row.text < b.row.text ? -1 : 1));
   let left = sorted.reduce((sum, {weight}) => sum + weight, 0) * leastTogether;
   while (sorted.length > 1 && (left -= sorted.at(-1)!.weight) > 0) sorted.pop();
   return sorted;

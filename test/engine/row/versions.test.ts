@@ -23,14 +23,17 @@ const said = [
 ];
 /** One version alone: what reads only so. */
 const only = (text: string): RowText => ({readings: [{text, weight: 1}], none: 0});
+/** docs/model.md, section 4: a reading counts by its weight and by 10 a character. */
+const counted = said.map(({text, weight}) => weight * 10 ** text.replaceAll(" ", "").length);
+const all = counted.reduce((sum, weight) => sum + weight, 0);
 const summed = (make: (row: RowText) => Garment): number[] => {
-  const parts = said.map(({text, weight}) => jointOf(make(only(text))).map((p) => p * weight));
+  const parts = said.map(({text}, i) => jointOf(make(only(text))).map((p) => (p * counted[i]!) / all));
   return parts[0]!.map((_, t) => parts.reduce((sum, part) => sum + part[t]!, 0));
 };
 /** Arrangements below a part of the best are left out, at other depths for other rows. */
 const trifles = (joint: readonly number[]) => ({abs: Math.max(...joint) * 1e-9, because: "arrangements of rows that hold next to nothing are left out"});
 
-// Law: P(rows) = sum over the readings of weight x P(rows with that reading), whatever else was seen.
+// Law: P(rows) = sum over the readings of their weight x P(rows with that reading), whatever else was seen.
 test.each([
   ["alone on the label", [], {}, "marrowfield"],
   ["beside another row", ["412-0318"], {}, "marrowfield"],
