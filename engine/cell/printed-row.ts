@@ -29,7 +29,7 @@ export interface PrintedRow {
   readonly text: string;
   /** Tells rows apart in caches. */
   readonly key: string;
-  /** What the whole row may be, with weights that add up to 1; the likeliest has the cells above. A row as typed is the one version of itself. */
+  /** What the whole row may be, with weights that add up to 1; the likeliest has the cells above. None for a row as typed: see `versionsOf`. */
   readonly versions: readonly RowVersion[];
   /** It is itself one of several versions of a row. */
   readonly oneOfSeveral: boolean;
@@ -92,11 +92,11 @@ export function readTypedRow(typed: string, at: string | null = null): PrintedRo
 }
 
 function oneVersion(row: Omit<PrintedRow, "key" | "versions" | "oneOfSeveral">, oneOfSeveral = false): PrintedRow {
-  const versions: RowVersion[] = [];
-  const whole = {...row, key: row.text, versions, oneOfSeveral};
-  versions.push({row: whole, weight: 1});
-  return whole;
+  return {...row, key: row.text, versions: [], oneOfSeveral};
 }
+
+/** Every whole reading of a row with its weight: of a row as typed the row itself. */
+export const versionsOf = (row: PrintedRow): readonly RowVersion[] => (row.versions.length === 0 ? [{row, weight: 1}] : row.versions);
 
 /** More characters than a printed row of a label has. */
 const mostCells = 40;

@@ -1,5 +1,5 @@
 // What was seen, sorted for one possible maker: ordinary marks, the label with its rows, and repeats of hidden codes.
-import type {PrintedRow} from "../cell/printed-row.ts";
+import {versionsOf, type PrintedRow} from "../cell/printed-row.ts";
 import type {Observation, SeenText} from "../mark/observation.ts";
 import type {ReadyMark} from "../mark/ready-mark.ts";
 import {chanceUnread} from "../row/free.ts";
@@ -83,7 +83,7 @@ function isNothing(seen: Observation): boolean {
 
 /** Chance of rows on the label of a maker without a book: extra rows of unknown layout, the same in every month. */
 function unlistedRows(rows: readonly PrintedRow[]): number {
-  return rows.reduce((product, row) => product * usualExtra * row.versions.reduce((sum, one) => sum + one.weight * chanceUnread(one.row), 0), 1 - usualExtra);
+  return rows.reduce((product, row) => product * usualExtra * versionsOf(row).reduce((sum, one) => sum + one.weight * chanceUnread(one.row), 0), 1 - usualExtra);
 }
 
 const usualExtra = 0.05;

@@ -8,7 +8,7 @@ import {boundRow, mixedBound, type RowBound} from "../row/bound.ts";
 import type {RowChance, RowContext} from "../row/weigh.ts";
 import type {LayoutRow} from "../rule/schema.ts";
 import {anyOther, type Case} from "../rule/when.ts";
-import type {PrintedRow} from "../cell/printed-row.ts";
+import {versionsOf, type PrintedRow} from "../cell/printed-row.ts";
 import type {CaseSpace} from "./cases.ts";
 import type {ReadyBook, ReadyLabel} from "./ready-book.ts";
 import type {Ties} from "./repeats.ts";
@@ -87,7 +87,7 @@ export interface RowTable {
 
 export function rowTable(book: ReadyBook, layout: readonly LayoutRow[], rows: readonly PrintedRow[], context: RowContext): RowTable {
   return {
-    bound: (o, l) => mixedBound(rows[o]!.versions.map(({row, weight}) => [weight, boundRow(book.parse(row, layout[l] ?? null), context)])),
+    bound: (o, l) => mixedBound(versionsOf(rows[o]!).map(({row, weight}) => [weight, boundRow(book.parse(row, layout[l] ?? null), context)])),
     chance: (o, l) => book.weigh(rows[o]!, layout[l] ?? null, context),
   };
 }

@@ -8,7 +8,7 @@ import {codeWays, tieDigit, type RowContext, type TieKey} from "../row/weigh.ts"
 import type {LayoutRow} from "../rule/schema.ts";
 import {sayStated} from "../scheme/say.ts";
 import {statedKey} from "../scheme/scheme.ts";
-import {sliceText, type PrintedRow} from "../cell/printed-row.ts";
+import {sliceText, versionsOf, type PrintedRow} from "../cell/printed-row.ts";
 import {heavyCases, type Evaluation} from "./evaluate.ts";
 import {arranged, kindsOf, layoutOf, monthsOf, rowContext, rowsChance, rowTable} from "./label-rows.ts";
 import type {Ties} from "./repeats.ts";
@@ -74,7 +74,7 @@ export function readingsOf(evaluation: Evaluation): RowReadings[] {
   const least = total * leastReading;
   const masses: Map<string, Mass>[] = evidence.rows.map(() => new Map());
   for (const {o, line, context, tie, rest} of open.values()) {
-    for (const {row, weight} of evidence.rows[o]!.versions) addParses(book.parse(row, line).parses, row, weight, context, tie, rest, least, masses[o]!);
+    for (const {row, weight} of versionsOf(evidence.rows[o]!)) addParses(book.parse(row, line).parses, row, weight, context, tie, rest, least, masses[o]!);
   }
   return evidence.rows.map((row, o) => ({row, readings: finish(masses[o]!, book.axis.from)}));
 }

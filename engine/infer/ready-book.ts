@@ -1,5 +1,5 @@
 // A rule book made ready for an axis: marks, schemes, code lists and label layouts, with what they remember between garments.
-import type {PrintedRow} from "../cell/printed-row.ts";
+import {versionsOf, type PrintedRow} from "../cell/printed-row.ts";
 import {choiceKind, type Shares} from "../mark/choice.ts";
 import {codedKind, schemeShares, type SchemeShares} from "../mark/coded.ts";
 import type {Observation} from "../mark/observation.ts";
@@ -86,7 +86,8 @@ export function readyBook(book: Book, axis: Span): ReadyBook {
     return found;
   };
   /** What is made of the versions that can count on a line, each by its weight. */
-  const ofVersions = ({versions}: PrintedRow, layout: LayoutRow | null, context: RowContext, weigh: (result: ParseResult, context: RowContext) => RowChance): RowChance => {
+  const ofVersions = (row: PrintedRow, layout: LayoutRow | null, context: RowContext, weigh: (result: ParseResult, context: RowContext) => RowChance): RowChance => {
+    const versions = versionsOf(row);
     if (versions.length === 1) return weigh(parse(versions[0]!.row, layout), context);
     const bounded = versions.map(({row, weight}) => ({result: parse(row, layout), weight})).map((one) => ({...one, most: one.weight * boundRow(one.result, context).any}));
     const best = Math.max(...bounded.map(({most}) => most));
