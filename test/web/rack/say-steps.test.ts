@@ -19,7 +19,7 @@ test("each change is a sentence, with what was and what is", () => {
 
 test("a label read from a photo is said in words, its rows by their likeliest reading", () => {
   const rows = [{readings: [{text: "3 8 21", weight: 0.9}, {text: "3 3 21", weight: 0.1}], none: 0}, {readings: [{text: "418", weight: 1}], none: 0}];
-  const after: Content = {...before, garment: {...before.garment, saw: {...before.garment.saw, rows}}, labels: [{photo: "a".repeat(64), reader: "made up", outline: null, turn: 0, rows: []}]};
+  const after: Content = {...before, garment: {...before.garment, saw: {...before.garment.saw, rows} as Content["garment"]["saw"]}, labels: [{photo: "a".repeat(64), reader: "made up", outline: null, turn: 0, rows: []}]};
   expect(sayChanges(before, after, name)).toEqual(["rows: 3 8 21 → 3 8 21 | 418", "a label read from a photo"]);
 });
 
