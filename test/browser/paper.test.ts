@@ -3,6 +3,7 @@ import {readFileSync} from "node:fs";
 import {afterAll, beforeAll, expect, test} from "vitest";
 import type {GarmentRecord, RackPage} from "../../store/model.ts";
 import {desk, expectAccessible, expectNoOverflow, openWorkshop, phone, shot, type Workshop} from "./bench.ts";
+import {lookAtEach, type Look} from "./every-light.ts";
 import {pagesOf} from "../paper/pdf-pages.ts";
 
 let shop: Workshop;
@@ -26,7 +27,7 @@ afterAll(() => shop.close());
 
 const idOf = async (number: string) => ((await (await fetch(`${shop.address}/api/rack?text=${number}`)).json()) as RackPage).rows[0]!.id;
 
-const screens: [string, () => string, string][] = [
+const screens: readonly Look[] = [
   ["paper-empty", () => "/paper", ".found li"],
   ["paper-sheet", () => `/paper?of=${first},${second}`, ".sheet-place.ready"],
   ["paper-tags", () => `/paper?what=tags&of=${first},${second}&format=ticket`, ".tag-place img"],
@@ -35,19 +36,7 @@ const screens: [string, () => string, string][] = [
   ["paper-check", () => "/paper?what=check", ".check-paper"],
 ];
 
-for (const [name, path, ready] of screens) {
-  test.each([["desk", desk, "light"], ["desk", desk, "dark"], ["phone", phone, "light"], ["phone", phone, "dark"]] as const)(`${name} on a %s, %o, %s`, async (device, viewport, colorScheme) => {
-    const page = await shop.page(viewport, {colorScheme});
-    await page.goto(shop.address + path());
-    await page.locator(ready).first().waitFor();
-    await page.waitForTimeout(300);
-    await shot(page, `${name}-${device}-${colorScheme}`);
-    await expectAccessible(page);
-    await expectNoOverflow(page);
-    expect(shop.faults.splice(0)).toEqual([]);
-    await page.context().close();
-  });
-}
+lookAtEach(screens, () => shop);
 
 test("from a garment's screen one link leads to its sheet, which is made as a PDF and found true", async () => {
   const page = await shop.page(desk);

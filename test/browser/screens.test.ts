@@ -2,6 +2,7 @@
 import {afterAll, beforeAll, expect, test} from "vitest";
 import type {RackPage} from "../../store/model.ts";
 import {desk, expectAccessible, expectNoOverflow, openWorkshop, phone, shot, type Workshop} from "./bench.ts";
+import {lookAtEach, type Look} from "./every-light.ts";
 
 let shop: Workshop;
 let id: string;
@@ -12,7 +13,7 @@ beforeAll(async () => {
 });
 afterAll(() => shop.close());
 
-const screens: [string, () => string, string][] = [
+const screens: readonly Look[] = [
   ["examine-blank", () => "/", ".figure"],
   ["examine", () => `/examine/${id}`, ".ledger li"],
   ["rack", () => "/rack", ".hanger-link"],
@@ -26,19 +27,7 @@ const screens: [string, () => string, string][] = [
   ["book-edit", () => "/books/marrowfield/edit", "textarea"],
 ];
 
-for (const [name, path, ready] of screens) {
-  test.each([["desk", desk, "light"], ["desk", desk, "dark"], ["phone", phone, "light"], ["phone", phone, "dark"]] as const)(`${name} on a %s`, async (device, viewport, colorScheme) => {
-    const page = await shop.page(viewport, {colorScheme});
-    await page.goto(shop.address + path());
-    await page.locator(ready).first().waitFor();
-    await page.waitForTimeout(300);
-    await shot(page, `${name}-${device}-${colorScheme}`);
-    await expectAccessible(page);
-    await expectNoOverflow(page);
-    expect(shop.faults.splice(0)).toEqual([]);
-    await page.context().close();
-  });
-}
+lookAtEach(screens, () => shop);
 
 test.each([["desk", desk, "light"], ["phone", phone, "dark"]] as const)("the sheets over the examine screen on a %s", async (device, viewport, colorScheme) => {
   const page = await shop.page(viewport, {colorScheme});

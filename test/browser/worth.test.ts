@@ -8,6 +8,7 @@ import type {Terms} from "../../worth/model.ts";
 import {readAmount, sayAmount} from "../../web/worth/money.ts";
 import {sayAbout} from "../../web/worth/say.ts";
 import {desk, expectAccessible, expectNoOverflow, openWorkshop, phone, shot, type Workshop} from "./bench.ts";
+import {lookAtEach, type Look} from "./every-light.ts";
 import {madeUpSales} from "./made-up-sales.ts";
 
 let shop: Workshop;
@@ -349,7 +350,7 @@ test("the books of the shop say what was earned, and their figures are those tha
   await page.context().close();
 });
 
-const screens: readonly (readonly [name: string, path: () => string, ready: string])[] = [
+const screens: readonly Look[] = [
   ["worth-garment", () => `/worth/${id}`, ".used li"],
   ["sales", () => "/sales", ".sale-what"],
   ["sale-sheet", () => "/sales?write=new", ".sale-form"],
@@ -359,16 +360,4 @@ const screens: readonly (readonly [name: string, path: () => string, ready: stri
   ["terms", () => "/terms", ".terms"],
 ];
 
-for (const [name, path, ready] of screens) {
-  test.each([["desk", desk, "light"], ["desk", desk, "dark"], ["phone", phone, "light"], ["phone", phone, "dark"]] as const)(`${name} on a %s`, async (device, viewport, colorScheme) => {
-    const page = await shop.page(viewport, {colorScheme});
-    await page.goto(shop.address + path());
-    await page.locator(ready).first().waitFor();
-    await page.waitForTimeout(300);
-    await shot(page, `${name}-${device}-${colorScheme}`);
-    await expectAccessible(page);
-    await expectNoOverflow(page);
-    expect(shop.faults.splice(0)).toEqual([]);
-    await page.context().close();
-  });
-}
+lookAtEach(screens, () => shop);
