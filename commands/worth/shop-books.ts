@@ -29,7 +29,8 @@ function shopGarment({id, content: {garment, standing, dating, paid, asked, mone
     number: garment.garment,
     kind: garment.type ?? "",
     maker: dating ? dating.maker : typeof garment.maker === "string" ? garment.maker : null,
-    year: dating ? Number(dating.best.slice(0, 4)) : null,
+    // Where nothing can be told the likeliest month is an accident.
+    year: dating && dating.kind !== "cannot tell" ? Number(dating.best.slice(0, 4)) : null,
     paid, asked,
     money: money && standing !== "sold" ? {...money, sold: null} : money,
     offered: standing === "for sale" || standing === "to examine",

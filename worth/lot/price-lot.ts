@@ -3,6 +3,7 @@ import type {LotAnswer} from "../answer.ts";
 import {cautionsFor} from "../caution.ts";
 import type {Terms} from "../model.ts";
 import {split} from "../money/money.ts";
+import {quantile} from "../num/hyndman-fan.ts";
 import {offerFor} from "../offer/offer.ts";
 import type {Comparables} from "../price/comparables.ts";
 import {findPrice, neededLike} from "../price/price-garment.ts";
@@ -38,7 +39,7 @@ export function priceLot(comparables: Comparables, garments: readonly {readonly 
   const unpriced = priced.filter(({range}) => range === null).length;
   const nothing = unpriced === garments.length;
   const examinedTotal = nothing ? null : sumOfDraws(drawn, 0, random);
-  const total = nothing || (unexamined > 0 && !drawn.some((one) => one.sampled)) ? null : unexamined === 0 ? examinedTotal : sumOfDraws(drawn, unexamined, random);
+  const total = nothing || (unexamined > 0 && !drawn.some((one) => one.sampled)) ? null : unexamined === 0 ? examinedTotal : sumOfDraws(drawn, unexamined, random, pricesOf(comparables, garments.filter((_, i) => drawn[i]!.sampled).map(({subject}) => subject.kind)));
   const count = garments.length - unpriced + unexamined;
   const parts = partsOf(asked, [...priced.map(({range}) => range?.typical ?? 0), total && examinedTotal ? Math.max(0, total.range.mean - examinedTotal.range.mean) : 0]);
   return {
@@ -50,10 +51,20 @@ export function priceLot(comparables: Comparables, garments: readonly {readonly 
     total: total?.range ?? null,
     examinedTotal: examinedTotal?.range ?? null,
     offer: total ? offerFor({typical: total.range.typical, mean: total.range.mean, below: total.below}, terms, asked, null, count) : null,
-    way: "4,000 seeded draws: each garment brings one of its fifty steps; one not looked at is like one of those drawn blindly, or like one not looked at that came before it",
+    way: "4,000 seeded draws: each garment brings one of its fifty steps; one not looked at is like one of those drawn blindly, like one not looked at that came before it, or, with one place among all these, like any sale of their kinds",
     words: wordsOf(garments.length, unexamined, unpriced, total && sayRange(total.range, comparables.currency)),
-    cautions: [...cautionsFor(country), ...(unexamined > 0 ? ["What nobody looked at is taken to be like what was drawn blindly. Pieces picked from the top of a bag are not drawn blindly."] : [])],
+    cautions: [...cautionsFor(country), ...(unexamined > 0 ? ["What nobody looked at is taken to be like what was drawn blindly. Pieces picked from the top of a bag are not drawn blindly, and few say little of many."] : [])],
   };
+}
+
+/** Fifty equally likely prices of all sales of some kinds, in money of today. */
+function pricesOf({columns: {kinds, kindRows, log}}: Comparables, wanted: readonly string[]): number[] {
+  const logs = [...new Set(wanted.map((kind) => kinds.find(kind)))].flatMap((kind) => {
+    const rows = kindRows[kind];
+    return rows ? [...log.subarray(rows.start, rows.end)] : [];
+  });
+  const sorted = Float64Array.from(logs).sort();
+  return sorted.length === 0 ? [] : Array.from({length: 50}, (_, j) => Math.round(Math.exp(quantile(sorted, 0.02 * (j + 0.5)))));
 }
 
 /** The asked price, shared out to the cent by what each part is likely to bring; null without an asked price or anything to go by. */

@@ -14,15 +14,19 @@ const rounds = 4000;
  * Sums one price of each garment, and of `unexamined` more.
  *
  * The unexamined are drawn as from an urn that holds the sampled garments and takes in each one drawn: what a small sample says of the rest is
- * itself unsure, and the sum of the rest spreads by that, too.
+ * itself unsure, and the sum of the rest spreads by that, too. One place in the urn stands for something unlike all in it.
+ * @param others  equally likely prices of something unlike those drawn; without any, the urn holds the sampled garments alone
  * @source  D. Blackwell, J. B. MacQueen, "Ferguson distributions via Pólya urn schemes", Annals of Statistics 1 (1973), 353
  */
-export function sumOfDraws(examined: readonly Drawn[], unexamined: number, random: () => number): {range: PriceRange; below(cents: number): number} {
+export function sumOfDraws(examined: readonly Drawn[], unexamined: number, random: () => number, others: readonly number[] = []): {range: PriceRange; below(cents: number): number} {
   const urn = examined.flatMap(({sampled}, i) => (sampled ? [i] : []));
+  // Below 0 it is one of the others, counted from -1.
   const one = (i: number) => {
+    if (i < 0) return others[-1 - i]!;
     const {steps} = examined[i]!;
     return steps[Math.floor(random() * steps.length)]!;
   };
+  const unlike = others.length > 0 ? 1 : 0;
   const sums = new Float64Array(rounds);
   const filled = new Int32Array(urn.length + unexamined);
   for (let round = 0; round < rounds; round++) {
@@ -30,7 +34,8 @@ export function sumOfDraws(examined: readonly Drawn[], unexamined: number, rando
     for (let i = 0; i < examined.length; i++) sum += one(i);
     filled.set(urn);
     for (let k = urn.length; k < filled.length; k++) {
-      filled[k] = filled[Math.floor(random() * k)]!;
+      const from = Math.floor(random() * (k + unlike));
+      filled[k] = from < k ? filled[from]! : -1 - Math.floor(random() * others.length);
       sum += one(filled[k]!);
     }
     sums[round] = sum;

@@ -30,6 +30,15 @@ test("what nobody looked at spreads more than as many looked at, by as much as a
   expect(below(4_501)).toBe(1);
 });
 
+// Closed form: with one drawn and one place for something unlike it, how many of m are unlike is Pólya's urn with one ball of each kind: every number from 0 to m is equally likely.
+test("a single one drawn says next to nothing of the rest", () => {
+  const {range} = sumOfDraws([{steps: [0], sampled: true}], 40, seeded(9).next, [100]);
+  const eight = range.ranges.find(({share}) => share === 0.8)!;
+  close(eight.low, 400, {abs: 200, because: "a tenth of the numbers from 0 to 40 lies below 4; of 4,000 draws two standard errors are about 1"});
+  close(eight.high, 3600, {abs: 200, because: "as for the lower end"});
+  close(range.mean, 2000, {rel: 0.03});
+});
+
 const market = marketOf({sales: 700, seed: 31});
 const comparables = makeComparables(market.slice(0, 600), {currency: "EUR", today: marketDay});
 const terms = termsSchema.parse({currency: "EUR", feeFixed: 100});
