@@ -149,15 +149,16 @@ let lastVersions = 0;
 /** A row of which several whole readings are possible: what a reader of photos gives. */
 function readVersions({readings, none, at: edge}: Extract<RowText, {readings: unknown}>): PrintedRow | RowSlip {
   const at = edge ?? null;
-  const most = Math.max(...readings.map(({weight}) => weight));
-  if (!(most > 0) || !Number.isFinite(most + none)) return {slip: "none of the readings has a weight above 0"};
+  const weighed = readings.filter(({weight}) => weight > 0 && Number.isFinite(weight));
+  const short = weighed.filter(({text}) => (text.match(/[0-9a-z?]/gi)?.length ?? 0) <= mostCells);
   const all: RowVersion[] = [];
-  for (const {text, weight} of readings) {
+  for (const {text, weight} of short.length > 0 ? short : weighed) {
     const row = readTypedRow(text, at);
     if ("slip" in row) return row;
     const cells = row.cells.map((cell) => (cell.doubtful ? cell : exactly(cell.shown)));
     all.push({row: oneVersion({...row, cells}, true), weight: weight * lengthWeight(row)});
   }
+  if (all.length === 0) return {slip: "none of the readings has a weight above 0"};
   const found = heaviest(all);
   const best = found[0]!.row;
   if (none > 0) found.push({row: unreadable(best, at), weight: none * lengthWeight(best)});
@@ -171,7 +172,7 @@ const lengthWeight = ({cells}: Pick<PrintedRow, "cells">) => 10 ** cells.length;
 
 /** The heaviest first, the tail that hardly weighs left out. */
 function heaviest(versions: readonly RowVersion[]): RowVersion[] {
-  const sorted = versions.filter(({weight}) => weight > 0).sort((a, b) => b.weight - a.weight || (a.row.text < b.row.text ? -1 : 1));
+  const sorted = [...versions].sort((a, b) => b.weight - a.weight || (a.row.text < b.row.text ? -1 : 1));
   let left = sorted.reduce((sum, {weight}) => sum + weight, 0) * leastTogether;
   while (sorted.length > 1 && (left -= sorted.at(-1)!.weight) > 0) sorted.pop();
   return sorted;

@@ -65,6 +65,13 @@ test("a reading is told with the row as it takes it, and its fields count those 
   for (const {row, brackets} of readings) for (const {until} of brackets) expect(until).toBeLessThanOrEqual(row.cells.length);
 });
 
+test("a reading longer than any row says nothing beside shorter ones, and is a problem alone", () => {
+  const long = {text: "8".repeat(41), weight: 1};
+  const joint = jointOf(garmentOf([{readings: [{text: "3 8 21", weight: 1}, long], none: 0}]));
+  expect(joint).toEqual(jointOf(garmentOf([only("3 8 21")])));
+  expect(examiner.examine(garmentOf([{readings: [long], none: 0}])).problems![0]!.what).toContain("longer than any");
+});
+
 test.each([
   [[{text: "3 8", weight: 0}], "weight"],
   [[{text: "3 (", weight: 1}], "choice"],
