@@ -146,7 +146,10 @@ export function readRow(row: RowText): PrintedRow | RowSlip {
 const leastTogether = 1e-6;
 let lastVersions = 0;
 
-/** A row of which several whole readings are possible: what a reader of photos gives. */
+/**
+ * A row of which several whole readings are possible: what a reader of photos gives.
+ * A reader's chances count every text alike, the engine's every character with 1/10: a reading counts by ten a character, or the shorter of two would be favoured.
+ */
 function readVersions({readings, none, at: edge}: Extract<RowText, {readings: unknown}>): PrintedRow | RowSlip {
   const at = edge ?? null;
   const weighed = readings.filter(({weight}) => weight > 0 && Number.isFinite(weight));
@@ -156,19 +159,20 @@ function readVersions({readings, none, at: edge}: Extract<RowText, {readings: un
     const row = readTypedRow(text, at);
     if ("slip" in row) return row;
     const cells = row.cells.map((cell) => (cell.doubtful ? cell : exactly(cell.shown)));
-    all.push({row: oneVersion({...row, cells}, true), weight: weight * lengthWeight(row)});
+    all.push({row: oneVersion({...row, cells}, true), weight});
   }
   if (all.length === 0) return {slip: "none of the readings has a weight above 0"};
-  const found = heaviest(all);
+  // Against the heaviest and the longest, so that no number grows out of bounds.
+  const most = Math.max(none, ...all.map(({weight}) => weight));
+  const longest = Math.max(...all.map(({row}) => row.cells.length));
+  const counted = (row: PrintedRow, weight: number): RowVersion => ({row, weight: (weight / most) * 10 ** (row.cells.length - longest)});
+  const found = heaviest(all.map(({row, weight}) => counted(row, weight)));
   const best = found[0]!.row;
-  if (none > 0) found.push({row: unreadable(best, at), weight: none * lengthWeight(best)});
+  if (none > 0) found.push(counted(unreadable(best, at), none));
   const total = found.reduce((sum, {weight}) => sum + weight, 0);
   const versions = found.map(({row, weight}) => ({row, weight: weight / total}));
   return {...best, key: `versions ${++lastVersions}`, versions, oneOfSeveral: false};
 }
-
-/** A reader's chances count every text alike, the engine's every character with 1/10: without this the shorter of two readings would be favoured. */
-const lengthWeight = ({cells}: Pick<PrintedRow, "cells">) => 10 ** cells.length;
 
 /** The heaviest first, the tail that hardly weighs left out. */
 function heaviest(versions: readonly RowVersion[]): RowVersion[] {

@@ -52,6 +52,14 @@ test("weights count by their ratios, and their order does not matter", () => {
   allClose(other, plain, trifles(plain));
 });
 
+test("weights of any size count", () => {
+  const long = "3 8 21 ".repeat(6);
+  for (const [weight, none] of [[1e-300, 1e300], [1e300, 0], [1e-300, 1e-300]]) {
+    const joint = jointOf(garmentOf([{readings: [{text: "3 8 21", weight}, {text: long, weight}], none}]));
+    expect(joint.every((p) => p >= 0 && Number.isFinite(p)) && joint.some((p) => p > 0)).toBe(true);
+  }
+});
+
 test("what is none of the readings is a row of that many unreadable characters", () => {
   const none = jointOf(garmentOf([{readings: [{text: "3 8 21", weight: 1e-12}], none: 1}]));
   const worn = jointOf(garmentOf(["????"]));
