@@ -12,6 +12,10 @@ export function amountOf(flag: string, given: string | undefined, usual: string,
     problems.push(say.notAmount(flag, given, usual));
     return null;
   }
+  if (read.cents < 0) {
+    problems.push(say.belowNothing(flag, given));
+    return null;
+  }
   return read;
 }
 

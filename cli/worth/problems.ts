@@ -9,6 +9,10 @@ export const notAmount = (at: string, given: string, currency: string): Problem 
   code: "cli/not-amount", at, what: `“${given}” is no amount of money`, why: "money is kept exactly", fix: `write figures, with the letters of the currency unless it is ${currency}, like "120.00 ${currency}"`,
 });
 
+export const belowNothing = (at: string, given: string): Problem => ({
+  code: "cli/below-nothing", at, what: `“${given}” is below nothing`, why: "prices, fees and costs are told without a sign; which way the money goes is known", fix: "leave the minus out",
+});
+
 export const notInTerms = (at: string, given: string, currency: string): Problem => ({
   code: "cli/not-in-terms", at, what: `“${given}” is not in ${currency}, in which the shop reckons`, why: "amounts of two currencies are not compared without a rate, and a rate is nobody's to guess", fix: `give it in ${currency}, or change the currency with ticking terms --set currency=...`,
 });

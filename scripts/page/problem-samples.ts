@@ -282,6 +282,7 @@ export const problemFamilies: readonly Sampled<unknown>[] = [
   sampled("Sales and prices from a terminal", terminalWorth, {
     notDay: [["--from", "last spring"]],
     notAmount: [["--price", "much", "USD"]],
+    belowNothing: [["--asked", "-5"]],
     notInTerms: [["--asked", "100 EUR", "USD"]],
     notMany: [["--unexamined", "a few"]],
     notTerm: [["luck=1", ["currency", "margin"]]],

@@ -33,6 +33,8 @@ test("an offer says at most how much, how it comes about, and what a look is wor
   expect([words.code, json.code]).toEqual([0, 0]);
   const {offer, looks} = JSON.parse(json.out) as {offer: {most: number; atAsked: {asked: number}}; looks: {knowing: number}};
   expect(offer.atAsked.asked).toBe(12_000);
+  const below = await on("offer", "0147", "--asked", "-5");
+  expect([below.code === 0, below.err.includes("“-5” is below nothing")]).toEqual([false, true]);
   expect(looks.knowing).toBeGreaterThan(0);
   expect(flat(words.out)).toContain("to pay at most");
   expect(flat(words.out)).toContain(`USD ${Math.floor(offer.most / 100)}`);
